@@ -53,7 +53,10 @@ final class Tally {
     List<TallyBar.Item> items = new ArrayList<>();
     Optional<FloorFigures> followed = answers.followed();
     Optional<QuickTakeoff> glance = answers.glance();
-    if (followed.isPresent() && glance.isPresent()) {
+    boolean followedIsTrue = answers.isFollowedTrue();
+    // Exact figures of a moment ago are nearer than a rough glance of an earlier one.
+    boolean exact = followedIsTrue || !answers.isGlanceTrue();
+    if (exact && followed.isPresent() && glance.isPresent()) {
       floor(followed.get(), "", hasMachines(glance.get()), items);
     } else if (glance.isPresent()) {
       String about = glance.get().isExact() ? "" : "≈ ";
@@ -62,7 +65,7 @@ final class Tally {
       List.of(netFloor(), machine(), byHand(), edges(), cutIn())
           .forEach(what -> items.add(TallyBar.Item.unknown(what)));
     }
-    boolean floor = followed.isPresent() || answers.isGlanceTrue();
+    boolean floor = followedIsTrue || answers.isGlanceTrue();
     items.replaceAll(i -> i.trueIf(floor));
     items.add(inlay(answers).trueIf(answers.isUpToDate()));
     items.add(crew(job).trueIf(current));

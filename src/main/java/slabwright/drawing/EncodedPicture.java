@@ -1,6 +1,14 @@
 package slabwright.drawing;
 
+import java.awt.Transparency;
+import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
+import java.awt.image.ColorModel;
+import java.awt.image.ComponentColorModel;
+import java.awt.image.DataBuffer;
+import java.awt.image.DataBufferByte;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -38,13 +46,45 @@ public final class EncodedPicture {
       how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
       how.setCompressionQuality(quality);
       writer.setOutput(stream);
-      writer.write(null, new IIOImage(image, null, null), how);
+      writer.write(null, new IIOImage(byChannel(image), null, null), how);
     } catch (IOException cannotHappenInMemory) {
       throw new UncheckedIOException(cannotHappenInMemory);
     } finally {
       writer.dispose();
     }
     return new EncodedPicture(out.toByteArray());
+  }
+
+  /**
+   * The same pixels, red, green and blue a byte each: the encoder takes these row by row, and asks
+   * for those of an image of whole numbers one by one.
+   */
+  private static BufferedImage byChannel(BufferedImage image) {
+    if (image.getType() != BufferedImage.TYPE_INT_RGB) {
+      return image;
+    }
+    int w = image.getWidth();
+    int h = image.getHeight();
+    WritableRaster raster = Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, w, h, 3, null);
+    byte[] to = ((DataBufferByte) raster.getDataBuffer()).getData();
+    int[] row = new int[w];
+    int i = 0;
+    for (int y = 0; y < h; y++) {
+      image.getRaster().getDataElements(0, y, w, 1, row);
+      for (int rgb : row) {
+        to[i++] = (byte) (rgb >> 16);
+        to[i++] = (byte) (rgb >> 8);
+        to[i++] = (byte) rgb;
+      }
+    }
+    ColorModel bytes =
+        new ComponentColorModel(
+            ColorSpace.getInstance(ColorSpace.CS_sRGB),
+            false,
+            false,
+            Transparency.OPAQUE,
+            DataBuffer.TYPE_BYTE);
+    return new BufferedImage(bytes, raster, false, null);
   }
 
   /** A picture that is encoded already. */

@@ -24,21 +24,32 @@ public final class TextMeasure {
   /** The advance width of the words in the style, in the style's own millimetres. */
   public static double width(String words, TextStyle style) {
     GlyphAdvances face = GlyphAdvances.of(FontFace.of(style));
-    double sum = showable(words).codePoints().mapToDouble(face::of).sum();
+    // A loop, as every line that is broken asks for many widths.
+    double sum = 0;
+    int c;
+    for (int i = 0; i < words.length(); i += Character.charCount(c)) {
+      c = words.codePointAt(i);
+      sum += face.of(shown(c));
+    }
     return sum * style.size() / 1000;
   }
 
   /** The words with an open square for what the font cannot show and a space for controls. */
   public static String showable(String words) {
-    GlyphAdvances regular = GlyphAdvances.of(FontFace.REGULAR);
-    GlyphAdvances bold = GlyphAdvances.of(FontFace.BOLD);
     StringBuilder shown = new StringBuilder(words.length());
-    words
-        .codePoints()
-        .map(c -> Character.isWhitespace(c) || Character.isISOControl(c) ? ' ' : c)
-        .map(c -> regular.shows(c) && bold.shows(c) ? c : MISSING)
-        .forEach(shown::appendCodePoint);
+    int c;
+    for (int i = 0; i < words.length(); i += Character.charCount(c)) {
+      c = words.codePointAt(i);
+      shown.appendCodePoint(shown(c));
+    }
     return shown.toString();
+  }
+
+  private static int shown(int c) {
+    int set = Character.isWhitespace(c) || Character.isISOControl(c) ? ' ' : c;
+    boolean there =
+        GlyphAdvances.of(FontFace.REGULAR).shows(set) && GlyphAdvances.of(FontFace.BOLD).shows(set);
+    return there ? set : MISSING;
   }
 
   /** The words broken into lines no wider than {@code width}; a word longer than that is cut. */

@@ -9,8 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import slabwright.shape.Border;
 import slabwright.shape.BorderSource;
-import slabwright.shape.Bounds;
-import slabwright.shape.RingWindow;
+import slabwright.shape.BoxArea;
 import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
 
@@ -67,12 +66,12 @@ final class EdgeClassifier {
   }
 
   /** Lengths in mm of the edges inside a window, by class. */
-  static Map<EdgeClass, Double> lengths(FloorArrangement plan, Bounds window) {
+  static Map<EdgeClass, Double> lengths(FloorArrangement plan, BoxArea window) {
     EdgeClassifier none = new EdgeClassifier(plan, List.of());
     Map<EdgeClass, Double> lengths = new EnumMap<>(EdgeClass.class);
     for (Border<Integer> border : plan.borders()) {
       boolean left = none.isFree(border.left());
-      double length = RingWindow.length(border.from(), border.to(), window);
+      double length = window.length(border.from(), border.to());
       if (length > 0 && left != none.isFree(border.right())) {
         lengths.merge(none.key(left ? border : border.reversed()).kind, length, Double::sum);
       }

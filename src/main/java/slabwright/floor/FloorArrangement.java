@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 import slabwright.shape.ActiveLayers;
 import slabwright.shape.Arrangement;
 import slabwright.shape.Border;
-import slabwright.shape.Bounds;
+import slabwright.shape.BoxArea;
 import slabwright.shape.FillRule;
 import slabwright.shape.Layer;
 import slabwright.shape.Region;
@@ -47,10 +47,10 @@ public final class FloorArrangement {
 
   /** The floor as it is inside the window; what is read off it elsewhere means nothing. */
   static FloorArrangement about(
-      Bounds window, FloorArea area, double tolerance, BooleanSupplier cancelled) {
-    OutlineRing outline = new OutlineRing(area, tolerance).about(window);
+      BoxArea window, FloorArea area, double tolerance, BooleanSupplier cancelled) {
+    OutlineRing outline = new OutlineRing(area, tolerance).about(window.bounds());
     return new FloorArrangement(
-        area, outline, m -> m.form().room().meets(window), tolerance, cancelled);
+        area, outline, m -> window.meets(m.form().room()), tolerance, cancelled);
   }
 
   private FloorArrangement(

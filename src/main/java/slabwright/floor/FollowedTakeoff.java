@@ -18,15 +18,17 @@ import slabwright.shape.ints.UnionFind;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
 import slabwright.site.Mark;
+import slabwright.site.OutlinePiece;
 import slabwright.units.Recent;
 
 /**
- * The figures of a floor while marks of it are moved: those of the floor as it was, less what its
- * part about the moved mark had, with what that part has now. They are the take-off's figures, not
- * near ones: every figure is local but one, whether a machine gets to a place at all, and that is
- * settled by the ways through the part, or left open.
+ * The figures of a floor while marks or corners of it are moved: those of the floor as it was, less
+ * what its part about what moved had, with what that part has now. They are the take-off's figures,
+ * not near ones: every figure is local but one, whether a machine gets to a place at all, and that
+ * is settled by the ways through the part, or left open.
  *
- * <p>Marks may be moved, reshaped, added and taken away; anything else is left open too.
+ * <p>Marks may be moved, reshaped, added and taken away, corners and walls of the outline moved,
+ * reshaped and made another kind; anything else is left open too.
  */
 public final class FollowedTakeoff {
   /** Old and new of a few windows. */
@@ -40,13 +42,13 @@ public final class FollowedTakeoff {
   private final Recent<Question, LocalTakeoff> locals = new Recent<>(ROOM);
 
   /** What a part of the floor depends on. */
-  private record Question(FloorWindow window, List<Mark> marks) {}
+  private record Question(FloorWindow window, List<OutlinePiece> outline, List<Mark> marks) {}
 
   /** Follows the floor of a take-off within the usual tolerance. */
   public FollowedTakeoff(FloorTakeoff base) {
     this.base = base;
     figures = FloorFigures.of(base);
-    whole = new LocalTakeoff.Whole(base.gross(), this::isReached, new HashMap<>());
+    whole = new LocalTakeoff.Whole(base.area(), base.gross(), this::isReached);
     for (ReachedFloor r : base.asFound().reaches()) {
       rolls.put(r.machine(), new PreparedRegion(r.rolls()));
     }
@@ -66,27 +68,44 @@ public final class FollowedTakeoff {
     List<Mark> marks = base.area().marks();
     Set<Mark> gone = only(marks, area.marks());
     Set<Mark> come = only(area.marks(), marks);
-    if (!isMarksOnly(area) || !isOrderKept(marks, gone, area.marks(), come)) {
+    if (!isComparable(area) || !isOrderKept(marks, gone, area.marks(), come)) {
       return Optional.empty();
     }
-    List<Bounds> changes = new ArrayList<>(bounds(gone));
+    LocalTakeoff.Whole now = whole(area);
+    Optional<List<Bounds>> walls = OutlineChange.between(whole, now, base.tolerance());
+    if (walls.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Bounds> changes = new ArrayList<>(walls.get());
+    changes.addAll(bounds(gone));
     changes.addAll(bounds(come));
     List<FloorWindow> windows = FloorWindow.about(changes, area.machines(), base.tolerance());
-    FloorFigures now = figures;
+    FloorFigures sum = figures;
     for (FloorWindow window : windows) {
-      LocalTakeoff before = local(base.area(), window, cancelled);
-      LocalTakeoff after = local(area, window, cancelled);
+      LocalTakeoff before = local(base.area(), whole, window, cancelled);
+      LocalTakeoff after = local(area, now, window, cancelled);
       if (!isSameAccess(before, after, windows)) {
         return Optional.empty();
       }
-      now = now.changed(before.figures(), after.figures());
+      sum = sum.changed(before.figures(), after.figures());
     }
-    return Optional.of(now);
+    return Optional.of(sum);
+  }
+
+  private LocalTakeoff.Whole whole(FloorArea area) {
+    if (area.outline().equals(base.area().outline())) {
+      return whole;
+    }
+    FloorArea bare = area.withMarks(List.of());
+    OutlineRing outline = new OutlineRing(bare, base.tolerance());
+    return new LocalTakeoff.Whole(bare, Region.of(outline.ring()), this::isReached);
   }
 
   /** A body's turning is asked of the whole floor, so its length must be unknown. */
-  private boolean isMarksOnly(FloorArea area) {
-    return area.withMarks(base.area().marks()).equals(base.area())
+  private boolean isComparable(FloorArea area) {
+    return area.withOutline(base.area().outline())
+            .withMarks(base.area().marks())
+            .equals(base.area())
         && base.tolerance() == FloorTakeoff.TOLERANCE
         && area.machines().stream().allMatch(m -> m.travel().length().isEmpty());
   }
@@ -120,12 +139,13 @@ public final class FollowedTakeoff {
         .toList();
   }
 
-  private LocalTakeoff local(FloorArea area, FloorWindow window, BooleanSupplier cancelled) {
+  private LocalTakeoff local(
+      FloorArea area, LocalTakeoff.Whole of, FloorWindow window, BooleanSupplier cancelled) {
     List<Mark> marks =
-        area.marks().stream().filter(m -> m.form().room().meets(window.input())).toList();
+        area.marks().stream().filter(m -> window.input().meets(m.form().room())).toList();
     return locals.get(
-        new Question(window, marks),
-        () -> LocalTakeoff.of(area.withMarks(marks), window, whole, cancelled));
+        new Question(window, area.outline(), marks),
+        () -> LocalTakeoff.of(area.withMarks(marks), window, of, cancelled));
   }
 
   private boolean isReached(Machine machine, Vec place) {
@@ -149,19 +169,19 @@ public final class FollowedTakeoff {
    * now or, as far as that can be told for certain, round the windows.
    */
   private boolean joins(WindowAccess.Rooms old, WindowAccess.Rooms now, List<FloorWindow> windows) {
-    UnionFind sets = new UnionFind(now.count() + 1);
     int outside = now.count();
-    if (isJoined(old, now, sets)) {
+    if (isJoined(old, now, new UnionFind(now.count() + 1))) {
       return true;
     }
-    List<Bounds> shut = windows.stream().map(FloorWindow::places).toList();
-    PreparedRegion before = rolls.get(old.machine());
-    boolean[] open =
-        free.computeIfAbsent(old.machine(), this::raster).reachedRound(shut, now.gates(), before);
-    for (int i = 0; i < open.length; i++) {
-      if (open[i]) {
-        sets.join(now.gates().get(i).room(), outside);
-      }
+    List<Bounds> shut = windows.stream().flatMap(w -> w.places().boxes().stream()).toList();
+    FreeRaster.Round round =
+        free.computeIfAbsent(old.machine(), this::raster)
+            .round(shut, now.gates(), rolls.get(old.machine()));
+    UnionFind sets = new UnionFind(now.count() + 1 + round.count());
+    round.entered().forEach(piece -> sets.join(outside + 1 + piece, outside));
+    for (int i = 0; i < now.gates().size(); i++) {
+      int room = now.gates().get(i).room();
+      round.beside().get(i).forEach(piece -> sets.join(outside + 1 + piece, room));
     }
     now.doors().forEach(d -> sets.join(d.room(), outside));
     return isJoined(old, now, sets);

@@ -1,7 +1,10 @@
 package slabwright.floor;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import slabwright.shape.Bounds;
 import slabwright.shape.Line;
 import slabwright.shape.PreparedRegion;
@@ -105,53 +108,71 @@ final class FreeRaster {
   }
 
   /**
-   * Which gates are surely come to from a way in without passing through any of the boxes that are
-   * shut.
+   * What is left of the cells round boxes that are shut, in pieces that hang together.
+   *
+   * @param count how many pieces there are
+   * @param entered those that are surely come to from a way in
+   * @param beside those that each gate surely leads to
+   */
+  record Round(int count, Set<Integer> entered, List<Set<Integer>> beside) {}
+
+  /**
+   * What surely hangs together without passing through any of the boxes that are shut.
    *
    * @param room the region the cells are of
    */
-  boolean[] reachedRound(List<Bounds> shut, List<WindowAccess.Gate> gates, PreparedRegion room) {
-    boolean[] reached = flooded(shut);
-    boolean[] open = new boolean[gates.size()];
-    for (int i = 0; i < open.length; i++) {
-      open[i] = isBeside(reached, gates.get(i).middle(), shut, room);
+  Round round(List<Bounds> shut, List<WindowAccess.Gate> gates, PreparedRegion room) {
+    int[] pieces = new int[free.length];
+    Arrays.fill(pieces, -1);
+    boolean[] left = left(shut);
+    int count = 0;
+    for (int cell = 0; cell < left.length; cell++) {
+      if (left[cell]) {
+        flood(cell, count, left, pieces);
+        count++;
+      }
     }
-    return open;
+    Set<Integer> entered = new TreeSet<>();
+    seeds().forEach(seed -> entered.add(pieces[seed]));
+    List<Set<Integer>> beside = new ArrayList<>();
+    gates.forEach(g -> beside.add(beside(pieces, g.middle(), shut, room)));
+    entered.remove(-1);
+    return new Round(count, entered, beside);
   }
 
-  private boolean[] flooded(List<Bounds> shut) {
+  private boolean[] left(List<Bounds> shut) {
     boolean[] left = free.clone();
     for (Bounds b : shut) {
       for (int r = row(b.minY()); r <= row(b.maxY()); r++) {
-        for (int c = column(b.minX()); c <= column(b.maxX()); c++) {
-          left[r * columns + c] = false;
-        }
+        Arrays.fill(
+            left, r * columns + column(b.minX()), r * columns + column(b.maxX()) + 1, false);
       }
     }
-    boolean[] reached = new boolean[left.length];
+    return left;
+  }
+
+  /** Gives all cells that hang together with one the number of their piece. */
+  private void flood(int first, int piece, boolean[] left, int[] pieces) {
     IntList work = new IntList();
-    for (int seed : seeds()) {
-      visit(seed, left, reached, work);
-    }
+    visit(first, piece, left, pieces, work);
     while (work.size() > 0) {
       int cell = work.removeLast();
       int column = cell % columns;
       if (column > 0) {
-        visit(cell - 1, left, reached, work);
+        visit(cell - 1, piece, left, pieces, work);
       }
       if (column < columns - 1) {
-        visit(cell + 1, left, reached, work);
+        visit(cell + 1, piece, left, pieces, work);
       }
-      visit(cell - columns, left, reached, work);
-      visit(cell + columns, left, reached, work);
+      visit(cell - columns, piece, left, pieces, work);
+      visit(cell + columns, piece, left, pieces, work);
     }
-    return reached;
   }
 
-  private static void visit(int cell, boolean[] left, boolean[] reached, IntList work) {
+  private static void visit(int cell, int piece, boolean[] left, int[] pieces, IntList work) {
     if (cell >= 0 && cell < left.length && left[cell]) {
       left[cell] = false;
-      reached[cell] = true;
+      pieces[cell] = piece;
       work.add(cell);
     }
   }
@@ -173,16 +194,18 @@ final class FreeRaster {
     return seeds;
   }
 
-  private boolean isBeside(boolean[] reached, Vec gate, List<Bounds> shut, PreparedRegion room) {
+  private Set<Integer> beside(int[] pieces, Vec gate, List<Bounds> shut, PreparedRegion room) {
+    Set<Integer> beside = new TreeSet<>();
     for (int r = row(gate.y() - NEAR * side); r <= row(gate.y() + NEAR * side); r++) {
       for (int c = column(gate.x() - NEAR * side); c <= column(gate.x() + NEAR * side); c++) {
         int cell = r * columns + c;
-        if (reached[cell] && isStraight(gate, centre(cell), shut, room)) {
-          return true;
+        int piece = pieces[cell];
+        if (piece >= 0 && !beside.contains(piece) && isStraight(gate, centre(cell), shut, room)) {
+          beside.add(piece);
         }
       }
     }
-    return false;
+    return beside;
   }
 
   private static boolean isStraight(Vec from, Vec to, List<Bounds> shut, PreparedRegion room) {

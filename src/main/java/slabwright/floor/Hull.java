@@ -20,6 +20,12 @@ final class Hull {
       points.add(p.minus(fore).plus(side));
       points.add(p.minus(fore).minus(side));
     }
+    return of(points);
+  }
+
+  /** The hull of points that don't all lie on one another. */
+  static Ring of(List<Vec> all) {
+    List<Vec> points = new ArrayList<>(all);
     points.sort(Comparator.comparingDouble(Vec::x).thenComparingDouble(Vec::y));
     List<Vec> hull = new ArrayList<>();
     chain(points, hull);

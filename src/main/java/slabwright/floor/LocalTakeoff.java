@@ -1,5 +1,6 @@
 package slabwright.floor;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,12 +22,25 @@ record LocalTakeoff(FloorFigures figures, List<WindowAccess.Rooms> rooms) {
   /**
    * What is known of the whole floor.
    *
+   * @param area its outline and doorways; which marks it has does not matter
    * @param gross the inside of its outline
    * @param reachedBefore whether a place where nothing changed was got to before the change
    * @param ways in, by the depth of their boxes; filled as they are asked for
    */
   record Whole(
-      Region gross, BiPredicate<Machine, Vec> reachedBefore, Map<Double, List<WayIn>> ways) {}
+      FloorArea area,
+      Region gross,
+      BiPredicate<Machine, Vec> reachedBefore,
+      Map<Double, List<WayIn>> ways) {
+    Whole(FloorArea area, Region gross, BiPredicate<Machine, Vec> reachedBefore) {
+      this(area, gross, reachedBefore, new HashMap<>());
+    }
+
+    /** The ways in with boxes of a depth in mm. */
+    List<WayIn> waysIn(double depth) {
+      return ways.computeIfAbsent(depth, d -> WayIn.of(area, gross, d, FloorTakeoff.TOLERANCE));
+    }
+  }
 
   static LocalTakeoff of(
       FloorArea area, FloorWindow window, Whole whole, BooleanSupplier cancelled) {
@@ -40,7 +54,7 @@ record LocalTakeoff(FloorFigures figures, List<WindowAccess.Rooms> rooms) {
     Map<Boolean, Region> work = work(plan, new GrindingRules(bare, false), heads.size());
     FloorFigures figures =
         new FloorFigures(
-            bare.floorOf(o -> true).areaIn(window.figures()),
+            window.figures().area(bare.floorOf(o -> true)),
             EdgeClassifier.lengths(bare, window.figures()),
             areaIn(work, true, window),
             areaIn(work, false, window));
@@ -57,6 +71,6 @@ record LocalTakeoff(FloorFigures figures, List<WindowAccess.Rooms> rooms) {
   }
 
   private static double areaIn(Map<Boolean, Region> work, boolean machine, FloorWindow window) {
-    return Optional.ofNullable(work.get(machine)).map(r -> r.areaIn(window.figures())).orElse(0.0);
+    return window.figures().area(work.getOrDefault(machine, Region.empty()));
   }
 }

@@ -130,8 +130,7 @@ public final class MachineReach {
 
   /** The same for another length of its body, mm. */
   public BodyTurnOp.Reached turned(Machine machine, double length) {
-    double widest = Math.max(machine.clearance().mm(), machine.passing().mm());
-    List<WayIn> waysIn = waysIn(Math.max(machine.body().mm(), length) + 2 * widest);
+    List<WayIn> waysIn = waysIn(rollingDepth(machine, length));
     Region room = extended(waysIn);
     Region fits = room.offset(FIT - machine.passage() / 2, tolerance);
     Region rolls = access.reached(machine, fits, waysIn);
@@ -143,11 +142,24 @@ public final class MachineReach {
   /** Where it works, of where it rolls: at its working clearance to everything. */
   private Region grindsFrom(Machine machine, Region rolls) {
     double more = machine.passing().mm() - machine.clearance().mm();
-    double depth = machine.body().mm() + machine.clearance().mm();
-    Region keeps = extended(waysIn(depth)).offset(FIT - half(machine), tolerance);
+    Region keeps = extended(waysIn(workingDepth(machine))).offset(FIT - half(machine), tolerance);
     return more > 0
         ? keeps.intersect(rolls.offset(HUG * more, tolerance))
         : reached(machine, keeps, rolls);
+  }
+
+  /** How deep the boxes outside the ways in are that a machine of unknown length is asked with. */
+  static List<Double> depths(Machine machine) {
+    return List.of(rollingDepth(machine, machine.body().mm()), workingDepth(machine));
+  }
+
+  private static double rollingDepth(Machine machine, double length) {
+    double widest = Math.max(machine.clearance().mm(), machine.passing().mm());
+    return Math.max(machine.body().mm(), length) + 2 * widest;
+  }
+
+  private static double workingDepth(Machine machine) {
+    return machine.body().mm() + machine.clearance().mm();
   }
 
   /** Whole parts, drawn as they are, unless its length keeps it out of some. */

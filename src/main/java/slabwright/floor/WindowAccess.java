@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import slabwright.shape.Bounds;
+import slabwright.shape.BoxArea;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
@@ -21,7 +21,7 @@ final class WindowAccess implements MachineReach.Access {
   /** Nearer than this two gates are the same one, mm. */
   private static final double SAME = 0.01;
 
-  /** A straight stretch of a box's side where a machine's middle can pass. */
+  /** A straight stretch of a window's side where a machine's middle can pass. */
   record Gate(Vec from, Vec to, int room, boolean reached) {
     Vec middle() {
       return from.towards(to, 0.5);
@@ -65,8 +65,8 @@ final class WindowAccess implements MachineReach.Access {
 
   @Override
   public List<WayIn> waysIn(double depth, Supplier<List<WayIn>> made) {
-    return whole.ways().computeIfAbsent(depth, d -> made.get()).stream()
-        .filter(w -> w.box().bounds().meets(window.input()))
+    return whole.waysIn(depth).stream()
+        .filter(w -> window.input().meets(w.box().bounds()))
         .toList();
   }
 
@@ -98,7 +98,7 @@ final class WindowAccess implements MachineReach.Access {
     }
 
     boolean isReached(Region part) {
-      if (!part.bounds().meets(window.access())) {
+      if (!window.access().meets(part.bounds())) {
         return false;
       }
       List<Region> pieces = within(window.access(), part);
@@ -109,7 +109,7 @@ final class WindowAccess implements MachineReach.Access {
 
     private boolean isPieceReached(Region piece) {
       List<Gate> its = new ArrayList<>(gates(window.access(), machine, piece, -1));
-      if (piece.bounds().meets(window.places())) {
+      if (window.places().meets(piece.bounds())) {
         for (Region room : within(window.places(), piece)) {
           List<Gate> open = gates(window.places(), machine, room, number);
           its.addAll(open);
@@ -133,11 +133,8 @@ final class WindowAccess implements MachineReach.Access {
     }
   }
 
-  private static List<Region> within(Bounds box, Region part) {
-    Bounds b = part.bounds();
-    boolean inside =
-        box.contains(new Vec(b.minX(), b.minY())) && box.contains(new Vec(b.maxX(), b.maxY()));
-    return inside ? List.of(part) : part.intersect(Region.rectangle(box)).parts();
+  private static List<Region> within(BoxArea box, Region part) {
+    return box.surelyHolds(part.bounds()) ? List.of(part) : part.intersect(box.region()).parts();
   }
 
   private static List<Door> doors(Region room, List<WayIn> waysIn, int number) {
@@ -147,14 +144,14 @@ final class WindowAccess implements MachineReach.Access {
         .toList();
   }
 
-  private List<Gate> gates(Bounds box, Machine machine, Region room, int number) {
+  private List<Gate> gates(BoxArea box, Machine machine, Region room, int number) {
     List<Gate> gates = new ArrayList<>();
     for (Ring ring : room.rings()) {
       List<Vec> p = ring.points();
       for (int i = 0; i < p.size(); i++) {
         Vec from = p.get(i);
         Vec to = p.get((i + 1) % p.size());
-        if (isOnSide(box, from, to)) {
+        if (box.hasOnSide(from, to, SAME / 100)) {
           gates.add(
               new Gate(
                   from, to, number, whole.reachedBefore().test(machine, from.towards(to, 0.5))));
@@ -162,14 +159,5 @@ final class WindowAccess implements MachineReach.Access {
       }
     }
     return gates;
-  }
-
-  private static boolean isOnSide(Bounds box, Vec p, Vec q) {
-    return (p.x() == q.x() && (isAt(p.x(), box.minX()) || isAt(p.x(), box.maxX())))
-        || (p.y() == q.y() && (isAt(p.y(), box.minY()) || isAt(p.y(), box.maxY())));
-  }
-
-  private static boolean isAt(double at, double side) {
-    return Math.abs(at - side) < SAME / 100;
   }
 }

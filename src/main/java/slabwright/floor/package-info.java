@@ -5,9 +5,10 @@
  *
  * <p>{@link FloorTakeoff} (entry), {@link QuickTakeoff} (a rough one while something is dragged).
  *
- * <p>While a mark is moved: {@link FollowedTakeoff} (entry) gives {@link FloorFigures}, exact, from
- * a {@link LocalTakeoff} of each {@link FloorWindow} the move reaches; whether machines still get
- * there is known from {@link WindowAccess} and {@link FreeRaster}.
+ * <p>While a mark, a corner or a wall is moved: {@link FollowedTakeoff} (entry) gives {@link
+ * FloorFigures}, exact, from a {@link LocalTakeoff} of each {@link FloorWindow} that the move
+ * reaches, for walls by way of {@link OutlineChange}; whether machines still get there is known
+ * from {@link WindowAccess} and {@link FreeRaster}.
  *
  * <p>{@link FloorArrangement} is the noding, with {@link OutlineRing}; what is read off it: {@link
  * Zone}, {@link Obstacle}, {@link EdgeClassifier} giving {@link Edge} and {@link Transition}

@@ -36,10 +36,14 @@ public final class GraphicReader {
     }
     Artwork artwork = (Artwork) result;
     DyedGraphic graphic = DyedGraphic.of(artwork, spec);
-    return graphic.layers().isEmpty()
-        ? Result.refused(
-            Message.of("inlay.graphic-reader.no-colour-dyed", artwork.name(), names(artwork)))
-        : Result.ok(new Reading(artwork, graphic));
+    if (graphic.layers().isEmpty()) {
+      return Result.refused(
+          Message.of("inlay.graphic-reader.no-colour-dyed", artwork.name(), names(artwork)));
+    }
+    return GraphicBudget.tooMuch(graphic)
+        .map(why -> Message.of("inlay.artwork.refused", artwork.name(), why))
+        .map(Result::<Reading>refused)
+        .orElseGet(() -> Result.ok(new Reading(artwork, graphic)));
   }
 
   private static String names(Artwork artwork) {

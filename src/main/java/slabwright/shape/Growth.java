@@ -19,6 +19,11 @@ final class Growth {
   /** Keeps the check of a dropped run short. */
   private static final int LONGEST_RUN = 64;
 
+  /**
+   * Straightening, the arcs of a curve and the grid, in shares of the tolerance, and one to spare.
+   */
+  private static final double SLACK = 4;
+
   private Growth() {}
 
   /** The boundary stays within the tolerance of the true one. */
@@ -28,8 +33,9 @@ final class Growth {
     double step = mm / (1 << (STEPS - 1));
     double done = 0;
     while (done < mm && !grown.isEmpty()) {
-      List<Ring> curves = new ArrayList<>();
-      for (Ring ring : grown.rings()) {
+      GrownCells.Kept kept = GrownCells.of(grown, step, SLACK * share);
+      List<Ring> curves = new ArrayList<>(kept.asTheyAre());
+      for (Ring ring : kept.toGrow()) {
         List<Vec> coarse = straightened(bayless(ring.points(), Math.sqrt(8 * step * share)), share);
         if (coarse.size() > 1) {
           curves.add(OffsetCurve.of(new Ring(coarse), step, share));

@@ -1,5 +1,6 @@
 package slabwright.shape;
 
+import java.util.Arrays;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import slabwright.shape.ints.IntGroups;
@@ -7,8 +8,10 @@ import slabwright.shape.ints.IntList;
 
 /**
  * Finds the face around each component with one ray down from its leftmost corner. Of many, a line
- * sweeps over the corners from left to right and keeps the edges it cuts sorted from low to high,
- * so each ray is one look-up: O(n log n) in all, however deep the nesting.
+ * sweeps over the corners from left to right and keeps what it cuts sorted from low to high, so
+ * each ray is one look-up: O(n log n) in all, however deep the nesting. What is sorted are fronts:
+ * edges that follow each other to the right with nothing else at the corners between, so that a dot
+ * of fifty corners is two fronts and its sweep stops at two corners.
  */
 final class Nesting {
   private static final int FEW = 40;
@@ -18,13 +21,34 @@ final class Nesting {
   private final int[] faceOfCycle;
   private final int[] componentAt;
   private final IntList components = new IntList();
-  private final TreeSet<Integer> cut = new TreeSet<>(this::compare);
+  private final TreeSet<Front> cut = new TreeSet<>(this::compare);
+
+  /** The edge that each edge runs on with at its right end, -1 where a front ends. */
+  private final int[] onward;
+
+  private final Front[] endingWith;
+
+  /** The corner that the sweep has come to, and what stands for it among fronts. */
+  private int at;
+
+  private final Front here = new Front(-1);
+
+  /** Edges that run on to the right; the sweep is over one of them at a time. */
+  private static final class Front {
+    int edge;
+
+    Front(int edge) {
+      this.edge = edge;
+    }
+  }
 
   Nesting(HalfEdges halves, Cycles cycles, int[] faceOfCycle) {
     this.halves = halves;
     this.cycles = cycles;
     this.faceOfCycle = faceOfCycle;
     componentAt = new int[halves.corners().size()];
+    onward = new int[halves.edges().size()];
+    endingWith = new Front[onward.length];
     for (int c = 0; c < cycles.size(); c++) {
       if (cycles.component(c) == c) {
         componentAt[cycles.leftmost(c)] = c + 1;
@@ -70,37 +94,67 @@ final class Nesting {
   }
 
   private void sweep() {
-    IntStream.range(0, componentAt.length)
-        .filter(corner -> halves.around().size(corner) > 0)
+    Arrays.fill(onward, -1);
+    IntList stops = new IntList();
+    for (int corner = 0; corner < componentAt.length; corner++) {
+      if (!runsThrough(corner)) {
+        stops.add(corner);
+      }
+    }
+    IntStream.range(0, stops.size())
+        .map(stops::get)
         .boxed()
         .sorted((a, b) -> a.equals(b) ? 0 : halves.before(a, b) ? -1 : 1)
         .forEach(this::pass);
   }
 
+  /** Whether one edge comes in from the left and one leaves; notes which follows on which. */
+  private boolean runsThrough(int corner) {
+    IntGroups around = halves.around();
+    if (around.size(corner) != 2) {
+      return around.size(corner) == 0;
+    }
+    int one = around.member(around.start(corner));
+    int other = around.member(around.start(corner) + 1);
+    if (startsAt(corner, one) == startsAt(corner, other)) {
+      return false;
+    }
+    int leaving = startsAt(corner, one) ? one : other;
+    onward[(leaving == one ? other : one) >> 1] = leaving >> 1;
+    return true;
+  }
+
   private void pass(int corner) {
+    at = corner;
     IntGroups around = halves.around();
     for (int i = around.start(corner); i < around.end(corner); i++) {
       if (!startsAt(corner, around.member(i))) {
-        cut.remove(around.member(i) >> 1);
+        cut.remove(endingWith[around.member(i) >> 1]);
       }
     }
     if (componentAt[corner] > 0) {
-      faceOfCycle[cycles.outer(componentAt[corner] - 1)] = faceBelow(corner);
+      Front below = cut.lower(here);
+      faceOfCycle[cycles.outer(componentAt[corner] - 1)] =
+          faceAbove(below == null ? -1 : edgeOf(below));
     }
     for (int i = around.start(corner); i < around.end(corner); i++) {
       if (startsAt(corner, around.member(i))) {
-        cut.add(around.member(i) >> 1);
+        add(new Front(around.member(i) >> 1));
       }
     }
+  }
+
+  private void add(Front front) {
+    int last = front.edge;
+    while (onward[last] >= 0) {
+      last = onward[last];
+    }
+    endingWith[last] = front;
+    cut.add(front);
   }
 
   private boolean startsAt(int corner, int halfEdge) {
     return halves.before(corner, halves.target(halfEdge));
-  }
-
-  private int faceBelow(int corner) {
-    Integer below = cut.lower(~corner);
-    return faceAbove(below == null ? -1 : below);
   }
 
   /** The component of the edge starts further left, so its faces are known already. */
@@ -113,18 +167,30 @@ final class Nesting {
     return faceOfCycle[cycles.cycleOf(rightward ? h : HalfEdges.twin(h))];
   }
 
-  /** Orders edges on the sweep line from low to high; {@code ~c} stands for the corner c alone. */
-  private int compare(int a, int b) {
+  /** The edge of a front that the sweep is over. */
+  private int edgeOf(Front front) {
+    while (halves.before(right(front.edge), at)) {
+      front.edge = onward[front.edge];
+    }
+    return front.edge;
+  }
+
+  /** Orders fronts on the sweep line from low to high. */
+  private int compare(Front a, Front b) {
     if (a == b) {
       return 0;
     }
-    if (a < 0) {
-      return halves.side(left(b), right(b), ~a);
+    if (a == here || b == here) {
+      int edge = edgeOf(a == here ? b : a);
+      int side = halves.side(left(edge), right(edge), at);
+      return a == here ? side : -side;
     }
-    if (b < 0 || !halves.before(left(b), left(a))) {
-      return b < 0 ? -halves.side(left(a), right(a), ~b) : -sideOf(a, b);
-    }
-    return sideOf(b, a);
+    return compare(edgeOf(a), edgeOf(b));
+  }
+
+  /** Orders edges that are both cut from low to high. */
+  private int compare(int a, int b) {
+    return halves.before(left(b), left(a)) ? sideOf(b, a) : -sideOf(a, b);
   }
 
   /** On which side of {@code edge} the other lies, which starts no further left. */

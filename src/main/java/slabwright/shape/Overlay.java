@@ -2,8 +2,11 @@ package slabwright.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.noding.IntersectionAdder;
+import org.locationtech.jts.noding.MCIndexNoder;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 
 /** Set operations on the grid. Snap rounding keeps every result on it. */
@@ -12,6 +15,12 @@ final class Overlay {
 
   static Geometry run(Geometry a, Geometry b, int operation) {
     return polygonal(OverlayNG.overlay(a, b, operation, Jts.GRID));
+  }
+
+  /** What is left of one where nothing of the other comes near its boundary: noded as it is. */
+  static Geometry difference(Geometry a, Geometry inside) {
+    MCIndexNoder noder = new MCIndexNoder(new IntersectionAdder(new RobustLineIntersector()));
+    return polygonal(OverlayNG.overlay(a, inside, OverlayNG.DIFFERENCE, Jts.GRID, noder));
   }
 
   /** Drops the lines and points that touching inputs leave behind. */

@@ -62,6 +62,14 @@ public final class Region {
     return b.isEmpty() ? EMPTY : of(Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY()));
   }
 
+  /** A rectangle less a region. Nothing crosses where that lies inside, so nothing is snapped. */
+  public static Region rectangleWithout(Bounds b, Region o) {
+    Region whole = rectangle(b);
+    Bounds room = b.grown(-1 / Jts.STEPS_PER_MM);
+    boolean inside = !o.isEmpty() && room.including(o.bounds()).equals(room);
+    return inside ? wrap(Overlay.difference(whole.geometry, o.geometry)) : whole.minus(o);
+  }
+
   /** A strip of the half width on both sides of a line: flat ends, mitred bends. */
   public static Region strip(Line line, double halfWidth) {
     return wrap(Offset.strip(line, halfWidth));
@@ -154,7 +162,7 @@ public final class Region {
 
   /** Area in mm² of what lies inside the window. */
   public double areaIn(Bounds window) {
-    return rings().stream().mapToDouble(r -> RingWindow.area(r, window)).sum();
+    return new BoxArea(List.of(window)).area(this);
   }
 
   /**

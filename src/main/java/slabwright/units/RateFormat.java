@@ -53,6 +53,20 @@ public final class RateFormat {
     };
   }
 
+  /** A mass given in kg as a crew weighs it: ounces below one pound, grams below one kilogram. */
+  public static String weighed(double kg, UnitSystem system) {
+    return switch (system) {
+      case FEET_INCHES ->
+          Math.round(Math.abs(kg) / POUND_KG * 160) < 160
+              ? QuantityFormat.number(kg / POUND_KG * 16, 1) + " oz"
+              : QuantityFormat.number(kg / POUND_KG, 2) + " lb";
+      case METRIC ->
+          Math.round(Math.abs(kg) * 1000) < 1000
+              ? QuantityFormat.number(kg * 1000, 0) + " g"
+              : QuantityFormat.number(kg, 2) + " kg";
+    };
+  }
+
   /** A work rate given in mm² an hour. */
   public static String areaRate(double mm2PerHour, UnitSystem system) {
     return QuantityFormat.area(mm2PerHour, system) + "/h";

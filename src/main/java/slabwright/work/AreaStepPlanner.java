@@ -312,12 +312,22 @@ final class AreaStepPlanner {
 
   /** The recoat window after a coat at the day's temperature. */
   static Figure<StepSequence.RecoatGap> gap(CoatPlan plan) {
+    return gap(plan, length(plan));
+  }
+
+  /**
+   * The same where the step takes another time than the coat.
+   *
+   * @param laying of the step; unknown it makes the step itself unknown, and the window is unused
+   */
+  static Figure<StepSequence.RecoatGap> gap(CoatPlan plan, Figure<Duration> laying) {
     if (plan.at(plan.product().drying().recoatFrom()) instanceof Figure.Refused<Duration>) {
       return longest(plan);
     }
+    Duration takes = StepSequence.minutes(laying.maybe().orElse(Duration.ZERO));
     return plan.at(plan.product().drying().recoatFrom())
         .with(plan.product().drying().recoatUntil(), Window::new)
-        .flatMap(w -> w.gap(plan.product().label()));
+        .flatMap(w -> w.gap(plan.product().label(), takes));
   }
 
   /** For a coat that is held, for the book says nothing at the day's temperature. */
@@ -333,11 +343,18 @@ final class AreaStepPlanner {
     return plan.coatTime() instanceof Figure.Refused<Duration> ? plan.workTime() : plan.coatTime();
   }
 
+  /** As the book has it: each spot of a coat from when it was laid. */
   private record Window(Duration opens, Optional<Duration> closes) {
-    Figure<StepSequence.RecoatGap> gap(String label) {
-      return closes.filter(c -> c.compareTo(opens) < 0).isPresent()
-          ? Figure.refused(Message.of("work.area-step-planner.may-be-recoated-only-after", label))
-          : Figure.known(new StepSequence.RecoatGap(opens, closes));
+    /** From the coat's end: its last spot is dry last, its first one is too old first. */
+    Figure<StepSequence.RecoatGap> gap(String label, Duration takes) {
+      if (closes.filter(c -> c.compareTo(opens) < 0).isPresent()) {
+        return Figure.refused(
+            Message.of("work.area-step-planner.may-be-recoated-only-after", label));
+      }
+      Optional<Duration> latest = closes.map(c -> c.minus(takes));
+      return latest.filter(l -> l.compareTo(opens) < 0).isPresent()
+          ? Figure.refused(Message.of("work.area-step-planner.takes-longer-than-window", label))
+          : Figure.known(new StepSequence.RecoatGap(opens, latest));
     }
   }
 }

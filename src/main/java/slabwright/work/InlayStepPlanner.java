@@ -15,15 +15,19 @@ import slabwright.work.step.StepPlace;
 import slabwright.work.step.ToolKind;
 
 /**
- * The steps of the inlays on a floor. Before: what the dye left is taken off and a tack test made.
- * Then colour by colour in laying order, for stencils of one blank can't lie together: lay to the
- * marks, press, paper, mist coat by coat, pull up. After the last: dye residue off again.
+ * The steps of the inlays on a floor. Before: what the dye left is taken off, a tack test made and
+ * the graphic set out. Then colour by colour in laying order, for stencils of one blank can't lie
+ * together: lay to the marks, press, paper, mist coat by coat, pull up. After the last: dye residue
+ * off again.
  */
 final class InlayStepPlanner {
   private static final int LAYERS = 2;
 
   /** Taken where the book is silent: common practice, no source. */
   static final Duration TACK_TEST = Duration.ofMinutes(30);
+
+  /** Taken where the book is silent: common practice, no source. */
+  static final Duration SETTING_OUT = Duration.ofMinutes(45);
 
   private final AreaTakeoff floor;
   private final ShopBook book;
@@ -59,19 +63,34 @@ final class InlayStepPlanner {
       residue("inlay." + place + ".residue", floor.net(), StepPlace.WHOLE_FLOOR);
     }
     for (InlayTakeoff inlay : wanted) {
-      chain.append(
-          StepSequence.StepDraft.pausing(
-              id(inlay, place, "tack"),
-              Message.of("work.inlay-step-planner.tack-test", inlay.name()),
-              types.plain(StepKind.TACK_TEST, new StepPlace.Inlay(inlay.id()), Set.of()),
-              Figure.known(rates.tackTest().maybe().orElse(TACK_TEST)),
-              1));
+      chain.append(List.of(tackTest(inlay, place), settingOut(inlay, place)));
       for (int s = 0; s < inlay.dyes().size(); s++) {
         int stencil = s;
         coat(coats, inlay.dyes().get(s)).ifPresent(c -> cycle(inlay, stencil, c));
       }
       residue(id(inlay, place, "residue"), inlay.covered(), new StepPlace.Inlay(inlay.id()));
     }
+  }
+
+  private StepSequence.StepDraft tackTest(InlayTakeoff inlay, int place) {
+    return StepSequence.StepDraft.pausing(
+        id(inlay, place, "tack"),
+        Message.of("work.inlay-step-planner.tack-test", inlay.name()),
+        types.plain(StepKind.TACK_TEST, new StepPlace.Inlay(inlay.id()), Set.of()),
+        Figure.known(rates.tackTest().maybe().orElse(TACK_TEST)),
+        1);
+  }
+
+  /** Beside the tack test: on the dyed floor, before any film. */
+  private StepSequence.StepDraft settingOut(InlayTakeoff inlay, int place) {
+    return new StepSequence.StepDraft(
+        id(inlay, place, "set-out"),
+        Message.of("work.inlay-step-planner.set-out", inlay.name()),
+        types.plain(StepKind.SET_OUT, new StepPlace.Inlay(inlay.id()), Set.of()),
+        Figure.known(rates.settingOut().maybe().orElse(SETTING_OUT)),
+        layers,
+        true,
+        StepSequence.StepDraft.NO_ABRADING);
   }
 
   private static Optional<CoatPlan> coat(List<CoatPlan> coats, InlayTakeoff.StencilDye dye) {
@@ -122,6 +141,7 @@ final class InlayStepPlanner {
   /** After the last one the stencil may be pulled up as late as one likes. */
   private void mists(InlayTakeoff inlay, int stencil, CoatPlan plan) {
     InlayTakeoff.StencilDye dye = inlay.dyes().get(stencil);
+    Figure<Duration> takes = RateArithmetic.time(dye.openings(), rates.mist());
     for (int i = 1; i <= plan.job().coats(); i++) {
       chain.append(
           new StepSequence.StepDraft(
@@ -134,14 +154,14 @@ final class InlayStepPlanner {
                   dye.name(),
                   inlay.name()),
               types.mist(inlay, plan, stencil, i),
-              RateArithmetic.time(dye.openings(), rates.mist()),
+              takes,
               1,
               false,
               StepSequence.StepDraft.NO_ABRADING));
-      chain.setGap(AreaStepPlanner.gap(plan));
+      chain.setGap(AreaStepPlanner.gap(plan, takes));
     }
     chain.setGap(
-        AreaStepPlanner.gap(plan)
+        AreaStepPlanner.gap(plan, takes)
             .map(g -> new StepSequence.RecoatGap(g.opens(), Optional.empty())));
   }
 

@@ -43,10 +43,15 @@ public record MeterWatch(Standing standing, OptionalInt person) {
    * Whether a step sets vapour free; a sample panel too, where a dye has a solvent or none knows.
    */
   public static boolean isAskedFor(WorkPlan plan, StepType type) {
+    return type.air() instanceof AirEffect.Vapour
+        || plan.area(type.areaId()).filter(a -> isAskedFor(a, type)).isPresent();
+  }
+
+  /** The same on its floor area. */
+  static boolean isAskedFor(AreaWorkPlan area, StepType type) {
     boolean panel =
         type.kind() == StepKind.SAMPLE_PANEL
-            && plan.area(type.areaId()).stream()
-                .flatMap(a -> a.coats().stream())
+            && area.coats().stream()
                 .map(CoatPlan::product)
                 .filter(p -> p.is(ProductKind.BASE_DYE) || p.is(ProductKind.INLAY_DYE))
                 .anyMatch(p -> p.solvents().maybe().filter(List::isEmpty).isEmpty());

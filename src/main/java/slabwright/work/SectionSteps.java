@@ -46,7 +46,8 @@ final class SectionSteps {
       for (int i = 1; i <= plan.job().coats(); i++) {
         for (DividedCoat.Section s : all) {
           section(plan, i, s);
-          chain.setGap(s.number() == all.size() ? AreaStepPlanner.gap(plan) : walkable(plan));
+          chain.setGap(
+              s.number() == all.size() ? AreaStepPlanner.gap(s.plan()) : walkable(s.plan()));
         }
       }
     } else {
@@ -54,7 +55,7 @@ final class SectionSteps {
         for (int i = 1; i <= plan.job().coats(); i++) {
           section(plan, i, s);
           boolean dries = i < plan.job().coats() || s.number() == all.size();
-          chain.setGap(dries ? AreaStepPlanner.gap(plan) : walkable(plan));
+          chain.setGap(dries ? AreaStepPlanner.gap(s.plan()) : walkable(s.plan()));
         }
       }
     }
@@ -74,7 +75,7 @@ final class SectionSteps {
     if (coat == 1) {
       waitForWhatLiesBelow(divided, s);
     } else {
-      chain.waitAlso(plan.stepId(coat - 1, s), AreaStepPlanner.gap(plan));
+      chain.waitAlso(plan.stepId(coat - 1, s), AreaStepPlanner.gap(s.plan()));
     }
     chain.append(
         new StepSequence.StepDraft(
@@ -110,7 +111,7 @@ final class SectionSteps {
         .forEach(
             s ->
                 chain.waitAlso(
-                    before.stepId(before.job().coats(), s), AreaStepPlanner.gap(before)));
+                    before.stepId(before.job().coats(), s), AreaStepPlanner.gap(s.plan())));
   }
 
   /** The next section is begun as soon as nobody has to wait; what dries is not walked on. */

@@ -10,6 +10,7 @@ import slabwright.site.FloorArea;
 import slabwright.site.Site;
 import slabwright.units.Message;
 import slabwright.work.air.EntryLimit;
+import slabwright.work.book.Figure;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.StepAir;
 import slabwright.work.days.StepWait;
@@ -70,7 +71,7 @@ final class SharedAir {
     return coats.stream()
         .filter(c -> step.type().coat().filter(n -> n.place() == c.job().place()).isPresent())
         .findFirst()
-        .flatMap(c -> AreaStepPlanner.gap(c).maybe())
+        .flatMap(c -> AreaStepPlanner.gap(c, Figure.known(Duration.ZERO)).maybe())
         .map(StepSequence.RecoatGap::opens)
         .map(StepSequence::minutes);
   }

@@ -2,17 +2,14 @@ package slabwright.work;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import slabwright.site.Site;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayTable;
-import slabwright.work.days.ICalendarWriter;
 import slabwright.work.days.LateStart;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.WorkStep;
@@ -23,7 +20,6 @@ import slabwright.work.days.WorkStep;
  * @param dated whether the site has a start date; without one the days count from a Monday
  * @param tasks every step before it has a place in time
  * @param days when each step happens that can be done; refused where the job can't start
- * @param table the same line by line, with what a late start does
  * @param outlook what of it can be done, and what stands against the rest
  */
 @RecordBuilder
@@ -34,7 +30,6 @@ public record WorkPlan(
     List<AreaWorkPlan> areas,
     Figure<List<WorkStep>> tasks,
     Figure<DayPlan> days,
-    Figure<DayTable> table,
     JobOutlook outlook)
     implements WorkPlanBuilder.With {
   /** Stands on every sheet with figures from here. */
@@ -59,11 +54,9 @@ public record WorkPlan(
     return tasks.with(days, (t, d) -> LateStart.of(d, t, stepId, by));
   }
 
-  /** The day plan as iCalendar text, in the words of {@code say}; refused without a start date. */
-  public Figure<String> calendar(Instant made, Function<Message, String> say) {
-    return dated
-        ? days.map(d -> ICalendarWriter.of(d, site.name(), made, say))
-        : Figure.refused(Message.of("work.work-plan.the-site-has-no-start"));
+  /** The days line by line, with what a late start does; worked out anew at each call. */
+  public Figure<DayTable> table() {
+    return days.map(DayTable::of);
   }
 
   /** Hours of steps and of presence; refused where there are no dates. */

@@ -20,7 +20,6 @@ import slabwright.work.coat.SealerAdvice;
 import slabwright.work.coat.SealerParameters;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.DayPlanner;
-import slabwright.work.days.DayTable;
 import slabwright.work.days.JobMeans;
 import slabwright.work.days.JobTool;
 import slabwright.work.days.PersonRota;
@@ -70,7 +69,7 @@ final class WorkPlanner {
     Figure<List<WorkStep>> shut =
         dated
             .map(ForecastDrying.Dated::steps)
-            .with(first, (t, d) -> t.stream().map(x -> AirPlan.keepingOut(x, areas, d)).toList());
+            .with(first, (t, d) -> t.stream().map(new OthersOff(areas, d)::keptOff).toList());
     Figure<DayPlan> order = first.with(shut.map(this::framed), DayPlan::withTasks);
     return dated(areas, shut, order, entries.maybe().orElse(List.of()), drying);
   }
@@ -108,7 +107,6 @@ final class WorkPlanner {
         areas,
         shut.with(doable, (all, d) -> framed(all.stream().map(d::latest).toList())),
         dated,
-        doable.map(d -> framed(d.steps())).with(dated, (t, d) -> DayTable.of(d, t)),
         new JobOutlook(
             order,
             held,

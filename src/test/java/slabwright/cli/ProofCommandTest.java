@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slabwright.inlay.InlayPlan;
@@ -48,21 +49,24 @@ class ProofCommandTest {
     return new ObjectMapper().readTree(out.toString());
   }
 
-  private static InlayPlan wheel() throws Exception {
+  private static InlayPlan wheel;
+
+  @BeforeAll
+  static void the_wheel_is_planned_once_for_all() throws Exception {
     Site site = PlanLoader.read(PLAN);
-    return new AreaCache()
-        .of(site, PLAN.toAbsolutePath().getParent(), () -> false).stream()
-            .flatMap(a -> a.inlays().stream())
-            .findFirst()
-            .orElseThrow()
-            .plan();
+    wheel =
+        new AreaCache()
+            .of(site, PLAN.toAbsolutePath().getParent(), () -> false).stream()
+                .flatMap(a -> a.inlays().stream())
+                .findFirst()
+                .orElseThrow()
+                .plan();
   }
 
   /** The wheel's first stencil as an SVG, its openings moved in their blank. */
   private Path returned(Affine moved) throws Exception {
-    InlayPlan plan = wheel();
-    Bounds b = plan.stencils().blank();
-    Region open = plan.stencils().stencils().get(0).openings().map(moved);
+    Bounds b = wheel.stencils().blank();
+    Region open = wheel.stencils().stencils().get(0).openings().map(moved);
     StringBuilder d = new StringBuilder();
     for (Ring ring : open.rings()) {
       String command = "M";

@@ -122,7 +122,7 @@ class FinishStageTest {
     assertThat(inScope())
         .containsExactly(
             "declined by K. R. on Nov\u00a021,\u00a02026",
-            "declined by K. R. (invented) on Nov\u00a020,\u00a02026");
+            "declined by A. Castell (invented) on Nov\u00a020,\u00a02026");
   }
 
   @Test

@@ -130,7 +130,7 @@ class RedrawTest {
     details.coats(List.of("Breathing outdoor sealer"), List.of("2"));
     details.slab("6", "12", "12 C", "14 C", "60");
     details.answer("wet", "yes").answer("sun", "yes");
-    details.decline("moisture-test", "K. R. (invented)", "2026-11-20");
+    details.decline("moisture-test", "A. Castell (invented)", "2026-11-20");
     desk.settleAll();
     details.clear("fire-permit", "Fire Marshal L. Okoro (invented), 2026-11-20, permit 26-0418");
   }

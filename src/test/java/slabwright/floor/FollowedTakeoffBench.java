@@ -29,6 +29,11 @@ class FollowedTakeoffBench {
   private static final int MOVES = 120;
   private static final int WHOLE = 6;
 
+  /** Frames of one drag, and how far the hand gets in one, mm. */
+  private static final int FRAMES = 24;
+
+  private static final double FRAME = 20;
+
   private final Random random = new Random(15);
 
   @Test
@@ -41,16 +46,75 @@ class FollowedTakeoffBench {
     print("depot of 500 marks, a corner snapped out of square", snapped(crowded(depot)));
   }
 
-  /** As if a wall's end were dragged; nothing but a whole take-off is exact then. */
+  /** Each corner and each wall in turn, and what the same floors take without following. */
   @Test
-  void a_corner_is_dragged_on_the_depot_floor() {
+  void corners_and_walls_are_dragged_on_the_depot_floor() {
     FloorArea depot =
         PlanFile.read(Path.of("sample-plans/depot-floor.site.json")).orThrow().areas().get(0);
-    printCorner("depot", depot);
-    printCorner("depot of 500 marks", crowded(depot));
+    for (FloorArea area : List.of(depot, crowded(depot))) {
+      printDrags("square", area);
+      printDrags("a corner snapped out of square", snapped(area));
+      printCorner(area);
+    }
   }
 
-  private void printCorner(String what, FloorArea area) {
+  private void printDrags(String what, FloorArea area) {
+    printDrag(what + ", corners", area, 1);
+    printDrag(what + ", walls", area, 2);
+  }
+
+  /** Every corner, or every two, dragged about; the first half of them warms up. */
+  private void printDrag(String what, FloorArea area, int corners) {
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(area));
+    List<Double> followed = new ArrayList<>();
+    List<Double> wall = new ArrayList<>();
+    int open = 0;
+    int n = area.outline().size();
+    for (int i = 0; i < 2 * n; i++) {
+      double way = 2 * Math.PI * random.nextDouble();
+      for (int k = 1; k <= FRAMES; k++) {
+        FloorArea now = dragged(area, i % n, corners, k * FRAME * Math.cos(way), way, k);
+        double start = cpu();
+        double from = System.nanoTime() / 1e6;
+        boolean known = f.figures(now, () -> false).isPresent();
+        if (i >= n) {
+          followed.add(cpu() - start);
+          wall.add(System.nanoTime() / 1e6 - from);
+          open += known ? 0 : 1;
+        }
+      }
+    }
+    System.out.println(
+        String.format(
+            Locale.ROOT,
+            "depot of %d marks, %s, ms: CPU of the thread p50 %.0f p95 %.0f max %.0f; on the"
+                + " clock p50 %.0f p95 %.0f (%d of %d left open)",
+            area.marks().size(),
+            what,
+            p(followed, 0.5),
+            p(followed, 0.95),
+            p(followed, 1),
+            p(wall, 0.5),
+            p(wall, 0.95),
+            open,
+            followed.size()));
+  }
+
+  private static FloorArea dragged(
+      FloorArea area, int first, int corners, double x, double way, int frame) {
+    List<OutlinePiece> outline = new ArrayList<>(area.outline());
+    double y = frame * FRAME * Math.sin(way);
+    for (int i = 0; i < corners; i++) {
+      int at = (first + i) % outline.size();
+      OutlinePiece p = outline.get(at);
+      Spot to = Spot.mm(p.from().vec().x() + x, p.from().vec().y() + y);
+      outline.set(at, new OutlinePiece(to, p.kind(), p.rise()));
+    }
+    return area.withOutline(outline);
+  }
+
+  /** What a corner that is dragged takes without following it. */
+  private void printCorner(FloorArea area) {
     List<Double> rough = new ArrayList<>();
     List<Double> exact = new ArrayList<>();
     List<Double> plain = new ArrayList<>();
@@ -73,8 +137,8 @@ class FollowedTakeoffBench {
     System.out.println(
         String.format(
             Locale.ROOT,
-            "%s, %d marks, a corner out of square, CPU ms: rough %.0f, exact %.0f, plain %.0f",
-            what,
+            "depot of %d marks, a corner out of square, CPU ms: rough %.0f, exact %.0f, plain"
+                + " %.0f",
             area.marks().size(),
             p(rough, 0.5),
             p(exact, 0.5),

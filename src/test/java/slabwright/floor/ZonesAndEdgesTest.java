@@ -168,4 +168,30 @@ class ZonesAndEdgesTest {
                     new Form.Trace(List.of(Spot.mm(0, 2_500), Spot.mm(10_000, 2_500))))));
     assertThat(t.zones()).singleElement().satisfies(z -> assertThat(z.mark()).isEmpty());
   }
+
+  /** A patch and a trench run along the walls; what they are bordered by are still the walls. */
+  @Test
+  void edges_are_listed_by_class_and_then_by_piece_whatever_lies_along_them() {
+    FloorTakeoff t =
+        FloorTakeoff.of(
+            with(
+                withDoor(withDoor(rectangle(10_000, 5_000), 2, 1_000, 900), 0, 2_000, 1_000),
+                box("p", new MarkKind.Patch(), 0, 0, 1_500, 5_000),
+                box("t", PROUD, 4_000, 4_000, 10_000, 5_000)));
+    assertThat(t.edges())
+        .extracting(Edge::kind)
+        .containsExactly(
+            EdgeClass.WALL,
+            EdgeClass.WALL,
+            EdgeClass.WALL,
+            EdgeClass.WALL,
+            EdgeClass.DOORWAY,
+            EdgeClass.DOORWAY);
+    assertThat(t.edges())
+        .extracting(e -> e.piece().orElseThrow())
+        .containsExactly(0, 1, 2, 3, 0, 2);
+    assertThat(t.edges())
+        .extracting(Edge::length)
+        .containsExactly(9_000.0, 5_000.0, 9_100.0, 5_000.0, 1_000.0, 900.0);
+  }
 }

@@ -12,6 +12,7 @@ import slabwright.inlay.artwork.ArtworkQuestion;
 import slabwright.inlay.artwork.ArtworkQuestion.Kind;
 import slabwright.inlay.artwork.batik.SvgArtworkReader;
 import slabwright.inlay.stencil.DyeLayer;
+import slabwright.shape.Vec;
 import slabwright.site.StencilSpec;
 import slabwright.units.Length;
 
@@ -83,6 +84,18 @@ class OpenQuestionsTest {
         "<pattern id='p' width='4' height='4' patternUnits='userSpaceOnUse'>"
             + "<circle cx='2' cy='2' r='1' fill='#c03020'/></pattern>";
     assertLeftBare(dots + BLACK + rect(10, "fill='url(#p)'"), Kind.PATTERN);
+  }
+
+  @Test
+  void of_a_kilometre_of_stripes_one_is_shown() throws IOException {
+    StringBuilder stripes = new StringBuilder();
+    for (int i = 0; i < 900; i++) {
+      stripes.append("<path d='M%d,0h3v6000h-3z' fill='#c03020'/>".formatted(7 * i));
+    }
+    Artwork artwork = artwork(stripes.toString(), USUAL);
+    assertThat(artwork.colours().get(0).region().boundaryLength()).isGreaterThan(1e6);
+    Vec at = artwork.questions().get(0).place().orElseThrow();
+    assertThat(artwork.colours().get(0).region().contains(at)).isTrue();
   }
 
   @Test

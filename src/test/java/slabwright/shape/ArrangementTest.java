@@ -2,6 +2,7 @@ package slabwright.shape;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -153,5 +154,28 @@ class ArrangementTest {
       assertThat(rule.area()).isEqualTo(one * side * side);
       assertThat(rule.parts()).hasSize(3 * side * side);
     }
+  }
+
+  /**
+   * Seventy wheels of eleven spikes in each other, each a smaller copy: what every second one
+   * encloses less what the next does, by the areas of the rings alone.
+   */
+  @Test
+  void many_rings_with_bays_lie_each_in_the_one_around_it() {
+    List<Ring> wheels = new ArrayList<>();
+    double left = 0;
+    for (int k = 0; k < 70; k++) {
+      List<Vec> points = new ArrayList<>();
+      for (int i = 0; i < 22; i++) {
+        double spoke = (100 - k) * (i % 2 == 0 ? 10 : 6.5);
+        points.add(new Vec(Math.cos(i * Math.PI / 11), Math.sin(i * Math.PI / 11)).times(spoke));
+      }
+      wheels.add(
+          new Ring(points.stream().map(p -> new Vec(Jts.snap(p.x()), Jts.snap(p.y()))).toList()));
+      left += (k % 2 == 0 ? 1 : -1) * wheels.get(k).signedArea();
+    }
+    Region rings = Region.of(wheels, FillRule.EVEN_ODD);
+    assertThat(rings.parts()).hasSize(35).allMatch(p -> p.holes().size() == 1);
+    assertThat(rings.area()).isCloseTo(left, within(1e-6 * left));
   }
 }

@@ -75,4 +75,37 @@ class GrowthTest {
   void nothing_grows_to_nothing() {
     assertThat(Region.empty().grown(10, TOLERANCE).isEmpty()).isTrue();
   }
+
+  private static Region dots(int across, double apart, double radius) {
+    List<Ring> rings = new ArrayList<>();
+    for (int i = 0; i < across * across; i++) {
+      double row = Math.floor((double) i / across);
+      rings.add(Arcs.circle(new Vec(i % across * apart, row * apart), radius, 0.05));
+    }
+    return Region.of(rings, FillRule.NONZERO);
+  }
+
+  @Property(tries = 6)
+  void so_it_is_with_many_dots_of_which_most_are_hidden_by_others(@ForAll long seed) {
+    RandomRings random = new RandomRings(seed);
+    List<Ring> dots = new ArrayList<>();
+    for (int i = 0; i < 200; i++) {
+      double x = 200 * random.fraction();
+      double y = 150 * random.fraction();
+      dots.add(Ring.rectangle(x, y, x + 1 + 6 * random.fraction(), y + 2));
+    }
+    Region region =
+        Region.of(dots, FillRule.NONZERO).minus(Region.of(Ring.rectangle(40, 40, 90, 110)));
+    assertWithin(region.grown(16, TOLERANCE), region, 16);
+    assertWithin(region.grown(100, TOLERANCE), region, 100);
+  }
+
+  /** Of 40 × 40 dots that each reach twenty rows of others, some rows along the rim are seen. */
+  @Example
+  void of_dots_that_lie_close_only_those_along_the_rim_are_grown() {
+    Region dots = dots(40, 6, 1);
+    assertThat(dots.parts()).hasSize(1600);
+    assertThat(GrownCells.of(dots, 60, 0.1).toGrow().size()).isBetween(150, 800);
+    assertThat(GrownCells.of(dots, 2, 0.1).asTheyAre()).as("apart").isEmpty();
+  }
 }

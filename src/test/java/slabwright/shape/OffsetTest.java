@@ -129,4 +129,24 @@ class OffsetTest {
     Bounds beyond = new Bounds(11_000, 10_350, 19_000, 10_400);
     assertThat(hall.offset(350, 0.5).areaIn(beyond)).isLessThan(0.0005 * 8_000);
   }
+
+  private static final Line POINT = new Line(List.of(new Vec(3, 4), new Vec(3, 4)));
+
+  @Test
+  void a_line_without_length_is_a_disc_with_round_ends_and_nothing_with_square_ones() {
+    Region disc = Region.around(POINT, 10, true, 0.001);
+    assertThat(disc.area()).isCloseTo(Math.PI * 100, within(0.1));
+    assertThat(disc.bounds().middle().distanceTo(new Vec(3, 4))).isLessThan(0.01);
+    assertThat(Region.around(POINT, 10, false, 0.001).isEmpty()).isTrue();
+    assertThat(Region.around(new Line(List.of()), 10, true, 0.001).isEmpty()).isTrue();
+  }
+
+  /** 100 by 20 and, with round ends, a disc of radius 10 besides. */
+  @Test
+  void a_line_is_a_strip_with_or_without_half_a_disc_at_either_end() {
+    Line line = Line.of(new Vec(0, 0), new Vec(100, 0));
+    assertThat(Region.around(line, 10, false, 0.001).area()).isCloseTo(2_000, within(0.1));
+    assertThat(Region.around(line, 10, true, 0.001).area())
+        .isCloseTo(2_000 + Math.PI * 100, within(0.2));
+  }
 }

@@ -41,4 +41,13 @@ class RingSimplifierTest {
     assertThat(RingSimplifier.simplify(square, 0.1).points())
         .containsExactlyInAnyOrder(new Vec(10, 0), new Vec(10, 10), new Vec(0, 10), new Vec(0, 0));
   }
+
+  @Example
+  void a_corner_on_the_way_of_a_triangle_s_side_is_left_out_and_no_triangle_loses_one() {
+    Ring four = Ring.of(0, 0, 50, 0.01, 100, 0, 50, 80);
+    assertThat(RingSimplifier.simplify(four, 0.1).points()).hasSize(3);
+    assertThat(RingSimplifier.simplify(four, 0.001).points()).hasSize(4);
+    Ring thin = Ring.of(0, 0, 100, 0, 50, 0.05);
+    assertThat(RingSimplifier.simplify(thin, 0.1)).isSameAs(thin);
+  }
 }

@@ -61,7 +61,8 @@ class AdviceLogTest {
     for (JsonNode given : log) {
       boolean terrace = given.get("key").asText().equals("terrace/moisture-test");
       assertThat(given.get("declined").asBoolean()).isEqualTo(terrace);
-      assertThat(given.path("declinedBy").asText()).isEqualTo(terrace ? "K. R. (invented)" : "");
+      assertThat(given.path("declinedBy").asText())
+          .isEqualTo(terrace ? "A. Castell (invented)" : "");
       assertThat(given.path("declinedOn").asText()).isEqualTo(terrace ? "2026-11-20" : "");
       assertThat(given.get("key").asText()).endsWith("/" + given.at("/advice/id").asText());
     }

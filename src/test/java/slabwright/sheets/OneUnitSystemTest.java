@@ -47,7 +47,7 @@ class OneUnitSystemTest {
     files.add(TakeoffCsv.write(job.areas(), units, job.words()));
     files.add(BuyCsv.write(job.work(), job.words()));
     String site = job.site().name();
-    files.add(ICalendarWriter.of(days, site, Instant.EPOCH, job.words()::say));
+    files.add(ICalendarWriter.of(CrewPacket.calendar(job), site, Instant.EPOCH, job.words()::say));
     files.add(
         ICalendarWriter.forOthers(
             days, Reopening.closures(job.work()), site, Instant.EPOCH, job.words()::say));
@@ -82,11 +82,8 @@ class OneUnitSystemTest {
     PacketContents job = HALL.job(paper);
     String text =
         ICalendarWriter.of(
-            job.work().days().maybe().orElseThrow(),
-            job.site().name(),
-            Instant.EPOCH,
-            job.words()::say);
-    String hour = paper.inches() ? "7:30\u00a0AM" : "7:30–";
+            CrewPacket.calendar(job), job.site().name(), Instant.EPOCH, job.words()::say);
+    String hour = paper.inches() ? "7:30\u00a0AM A" : "7:30 A";
     assertThat(text).contains("DESCRIPTION:" + hour).doesNotContain("(\\, ");
   }
 }

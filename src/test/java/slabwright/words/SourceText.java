@@ -142,9 +142,9 @@ final class SourceText {
    */
   private static final Pattern NAME =
       Pattern.compile(
-          "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?| (?:sq ft(?:/gal)?|sq in|fl oz)"
-              + "|Letter|Tabloid|ARCH [CD]|Roaming|Library|Application Support|Delete|yyyy-MM-dd HH:mm"
-              + "|PRODID:-//Slabwright//Day plan//EN");
+          "(?:Slabwright|Slabwright Text, )?(?:DejaVu Sans.*)?| ?(?:sq ft(?:/gal)?|sq in|fl"
+              + " oz)|Letter|Tabloid|ARCH [CD]|Roaming|Library|Application"
+              + " Support|Delete|yyyy-MM-dd HH:mm|PRODID:-//Slabwright//Day plan//EN");
 
   static boolean isSentence(String text) {
     return !NAME.matcher(text).matches()

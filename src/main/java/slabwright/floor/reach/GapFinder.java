@@ -61,6 +61,10 @@ final class GapFinder {
 
   private final Region floor;
   private final double widest;
+
+  /** How far a corner may miss another and still stand right across from it, mm. */
+  private final double across;
+
   private final List<Side> sides = new ArrayList<>();
   private final Map<Long, List<Integer>> cells = new HashMap<>();
   private final List<Line> found = new ArrayList<>();
@@ -68,6 +72,7 @@ final class GapFinder {
   private GapFinder(Region floor, double widest) {
     this.floor = floor;
     this.widest = widest;
+    this.across = Math.max(SLACK, PARALLEL * widest);
     for (Ring ring : floor.rings()) {
       List<Vec> p = ring.points();
       for (int i = 0; i < p.size(); i++) {
@@ -125,9 +130,10 @@ final class GapFinder {
 
   private void check(Side a, Side b, boolean first) {
     double t = a.from().minus(b.from()).dot(b.along());
-    boolean beside = t > 0 && t < b.from().distanceTo(b.to());
+    double length = b.from().distanceTo(b.to());
+    boolean beside = t > -across && t < length + across;
     if (beside) {
-      Vec foot = b.at(t);
+      Vec foot = b.at(Math.max(0, Math.min(length, t)));
       if (a.points(foot.minus(a.from()).unit()) && isFloorBetween(b, a.from())) {
         take(a.from(), foot);
       }
@@ -145,7 +151,7 @@ final class GapFinder {
     return wall.along().cross(p.minus(wall.from())) > 0;
   }
 
-  /** Two walls side by side, the floor between them. */
+  /** Two walls side by side, if only by their ends, the floor between them. */
   private void faceEachOther(Side a, Side b) {
     if (a.along().dot(b.along()) > 0
         || Math.abs(a.along().cross(b.along())) > PARALLEL
@@ -156,7 +162,7 @@ final class GapFinder {
     double other = b.to().minus(a.from()).dot(a.along());
     double begin = Math.max(0, Math.min(one, other));
     double end = Math.min(a.from().distanceTo(a.to()), Math.max(one, other));
-    if (begin < end) {
+    if (begin < end + across) {
       Vec from = a.at((begin + end) / 2);
       double t = from.minus(b.from()).dot(b.along());
       take(from, b.at(t));

@@ -161,9 +161,11 @@ public final class ArtworkBuilder {
 
   private List<Layer> layers(AffineTransform toMm) {
     ShapeClipper clipping = new ShapeClipper(toMm, options.toleranceMm());
+    OutlineBudget budget = new OutlineBudget();
     List<Layer> layers = new ArrayList<>();
     for (int i = 0; i < shapes.size(); i++) {
       layers.add(clipping.layer(i, shapes.get(i)));
+      budget.addFlattened(layers.get(i).rings(), shapes.size());
     }
     return layers;
   }

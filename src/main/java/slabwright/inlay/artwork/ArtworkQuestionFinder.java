@@ -29,6 +29,9 @@ final class ArtworkQuestionFinder {
 
   private static final int MANY_OPENINGS = 150;
 
+  /** So much outline, mm, is not planned, and the widest place along it is long to seek. */
+  private static final double FAR_TOO_LONG = 1_000_000;
+
   private final List<ColourRegion> colours;
   private final List<ArtworkQuestion> found = new ArrayList<>();
 
@@ -93,7 +96,9 @@ final class ArtworkQuestionFinder {
               ColourNaming.of(colour.hex()),
               colour.hex(),
               SMALL_MM);
-      add(Kind.MANY_OPENINGS, message, List.of(colour.hex()), colour.region());
+      Region all = colour.region();
+      boolean tooLong = all.boundaryLength() > FAR_TOO_LONG;
+      add(Kind.MANY_OPENINGS, message, List.of(colour.hex()), tooLong ? all.parts().get(0) : all);
     }
   }
 

@@ -15,6 +15,7 @@ import slabwright.shape.FillRule;
 import slabwright.shape.Layer;
 import slabwright.shape.Region;
 import slabwright.shape.Ring;
+import slabwright.shape.Window;
 
 /** Painted shapes as layers in mm at one scale, cut by their clips and masks. */
 final class ShapeClipper {
@@ -58,6 +59,14 @@ final class ShapeClipper {
       seen = seen.intersect(cut);
     }
     return Layer.of(id, seen);
+  }
+
+  /** What clips and masks let through of a shape; nothing where it has none. */
+  Optional<Window> window(PaintedShape shape) {
+    List<Region> cuts = new ArrayList<>();
+    shape.clips().forEach(c -> cuts.add(region(c)));
+    shape.masks().forEach(m -> cuts.add(through(m)));
+    return cuts.stream().reduce(Region::intersect).map(Window::new);
   }
 
   /** Where a clip lets through. */

@@ -9,9 +9,10 @@
  *
  * <p>What those who read a format feed: {@link PaintedShape}, {@link SoftMask}, {@link
  * ClipOutlines}, {@link ArtworkPage}, {@link WarningCollector}; then {@link ArtworkBuilder} makes
- * regions by {@link ShapeClipper} (as does {@link PaintedAreas}, for a {@link PaintedPage}), {@link
- * BoxClip}, {@link PathFlattener} and {@link ColourMerging} ({@link Rgba}), {@link StrokeOutliner}
- * makes outlines of lines, {@link OutlineBudget} and {@link CrossingBudget} bound them, and {@link
- * PageEdgeCheck} tells what was cut off. {@link RefusedArtworkException} ends a reading.
+ * regions by {@link ShapeClipper} (as do {@link PaintedAreas}, for a {@link PaintedPage}, and
+ * {@link ClippedOutlines}), {@link BoxClip}, {@link PathFlattener} and {@link ColourMerging}
+ * ({@link Rgba}), {@link StrokeOutliner} makes outlines of lines, {@link OutlineBudget} and {@link
+ * CrossingBudget} bound them, and {@link PageEdgeCheck} tells what was cut off. {@link
+ * RefusedArtworkException} ends a reading.
  */
 package slabwright.inlay.artwork;

@@ -35,12 +35,15 @@ final class OrderText {
     line(Message.of("inlay.order-text.title", job.inlay(), job.issue()));
     out.append(END);
     line(Message.of("inlay.order-text.film-width", show(order.rollWidth())));
-    line(Message.of("inlay.order-text.film-kind", orAgree(order.kind())));
-    line(Message.of("inlay.order-text.tack", orAgree(order.tack())));
+    line(Message.of("inlay.order-text.film-kind", FilmOrder.film()));
+    line(Message.of("inlay.order-text.film-colour", FilmOrder.colour()));
     double film = plan.rollLength(set.stencils()) * order.quantity();
     line(Message.of("inlay.order-text.film-length", show(film)));
-    line(Message.of("inlay.order-text.transfer-tape", show(tape(plan, set, order))));
+    String tape = show(FilmOrder.tapeLength(plan, set) * order.quantity());
+    line(Message.of("inlay.order-text.transfer-tape", FilmOrder.tape(), tape));
     line(Message.of("inlay.order-text.quantity", order.quantity()));
+    line(Message.of("inlay.order-text.test-piece", FilmOrder.testPiece(units)));
+    line(Message.of("inlay.order-text.packing", FilmOrder.packing()));
     line(
         Message.of(
             "inlay.order-text.finished-size",
@@ -59,6 +62,7 @@ final class OrderText {
     set.stencils().forEach(x -> panels(x, set, plan));
     line(Message.of("inlay.order-text.which-way-up"));
     out.append(END);
+    line(FilmOrder.files());
     files.forEach(this::line);
     return out.toString();
   }
@@ -90,23 +94,6 @@ final class OrderText {
             .map(b -> show(b.width()) + " × " + show(b.height()))
             .collect(Collectors.joining("; "));
     line(Message.of("inlay.order-text.local-blanks", s.layer(), s.colour(), sizes));
-  }
-
-  private static double tape(PanelPlan plan, StencilSet set, FilmOrder order) {
-    double all =
-        set.stencils().stream()
-            .mapToDouble(
-                s ->
-                    plan.cut(s).stream()
-                        .map(Panel::box)
-                        .mapToDouble(plan.of(s).turn()::along)
-                        .sum())
-            .sum();
-    return all * order.quantity();
-  }
-
-  private static Object orAgree(String text) {
-    return text.isBlank() ? Message.of("inlay.order-text.to-be-agreed") : text;
   }
 
   private void line(CutFile f) {

@@ -13,6 +13,9 @@ import slabwright.shape.Vec;
  * @param box where it lies on the blank, overlap included
  */
 public record Panel(String name, Bounds box) {
+  /** Twice a step of the grid, mm. */
+  private static final double LOST = 0.002;
+
   /** The part of a stencil's openings that is cut out of this panel, in the blank's frame. */
   public Region openings(Stencil stencil) {
     return stencil.openings().intersect(Region.rectangle(box));
@@ -20,7 +23,8 @@ public record Panel(String name, Bounds box) {
 
   /**
    * Whether anything of a stencil is cut out of this panel: the same as asking whether {@link
-   * #openings} has something, without cutting where an opening lies wholly inside.
+   * #openings} has something, without cutting where an opening lies wholly inside, or where more
+   * lies inside than could be lost to the grid along the whole boundary.
    */
   boolean opens(Stencil stencil) {
     boolean meets = false;
@@ -31,6 +35,8 @@ public record Panel(String name, Bounds box) {
       }
       meets |= box.meets(b);
     }
-    return meets && !openings(stencil).isEmpty();
+    Region open = stencil.openings();
+    return meets
+        && (open.areaIn(box) > LOST * open.boundaryLength() || !openings(stencil).isEmpty());
   }
 }

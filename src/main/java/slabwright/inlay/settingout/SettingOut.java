@@ -19,11 +19,19 @@ import slabwright.shape.Vec;
  * @param lines empty where neither a doorway nor a wall can be measured from
  * @param panels in the order of laying: stencil by stencil, those of the whole blank from the cross
  *     outwards
+ * @param blank how far the whole blank reaches from the cross
  * @param diagonal of the whole blank, mm; both must have it
  * @param checks at most two corners of the blank
  */
 public record SettingOut(
-    Optional<SnappedLines> lines, List<PanelPlace> panels, double diagonal, List<TieCheck> checks) {
+    Optional<SnappedLines> lines,
+    List<PanelPlace> panels,
+    BlankReach blank,
+    double diagonal,
+    List<TieCheck> checks) {
+  /** From the cross to each side of the whole blank as the graphic is read, mm. */
+  public record BlankReach(double left, double right, double above, double below) {}
+
   public SettingOut {
     panels = List.copyOf(panels);
     checks = List.copyOf(checks);
@@ -46,6 +54,11 @@ public record SettingOut(
     return new SettingOut(
         new SnappedLinesSearch(floor, rules).to(middle, toSite, blank),
         places(plan, cross),
+        new BlankReach(
+            cross.x() - blank.minX(),
+            blank.maxX() - cross.x(),
+            cross.y() - blank.minY(),
+            blank.maxY() - cross.y()),
         Math.hypot(blank.width(), blank.height()),
         checks(blank, toSite, floor, rules));
   }

@@ -22,17 +22,24 @@ record InscribedDisc(Vec from, Vec centre, double radius, Vec other) {
   /**
    * The disc that touches at {@code p} with inward direction {@code n} and goes on to touch {@code
    * s}; {@code least} when it never does or the one there is no smaller. Asked for every side near
-   * every point, so what is dear is asked last.
+   * every point, so it is worked out in plain numbers, and what is dear is asked last.
    *
    * @param under discs of this radius and more don't matter, mm
    */
   static InscribedDisc touching(
       Vec p, Vec n, BoundarySegment s, InscribedDisc least, double under) {
-    InscribedDisc best = atPoint(p, n, s.a(), least, under);
-    best = atPoint(p, n, s.b(), best, under);
-    Vec normal = s.along().left();
-    double away = p.minus(s.a()).dot(normal);
-    double radius = Math.abs(away) / (1 - n.dot(away < 0 ? normal.times(-1) : normal));
+    double aheadA = (s.a().x() - p.x()) * n.x() + (s.a().y() - p.y()) * n.y();
+    double aheadB = (s.b().x() - p.x()) * n.x() + (s.b().y() - p.y()) * n.y();
+    if (aheadA <= 0 && aheadB <= 0) {
+      return least;
+    }
+    InscribedDisc best = atPoint(p, n, s.a(), aheadA, least, under);
+    best = atPoint(p, n, s.b(), aheadB, best, under);
+    double nx = -s.along().y();
+    double ny = s.along().x();
+    double away = (p.x() - s.a().x()) * nx + (p.y() - s.a().y()) * ny;
+    double facing = away < 0 ? -(n.x() * nx + n.y() * ny) : n.x() * nx + n.y() * ny;
+    double radius = Math.abs(away) / (1 - facing);
     if (!(Math.abs(away) > FLAT) || !isSmaller(radius, best, under)) {
       return best;
     }
@@ -43,14 +50,15 @@ record InscribedDisc(Vec from, Vec centre, double radius, Vec other) {
         : best;
   }
 
-  private static InscribedDisc atPoint(Vec p, Vec n, Vec q, InscribedDisc least, double under) {
-    Vec d = q.minus(p);
-    double ahead = d.dot(n);
+  private static InscribedDisc atPoint(
+      Vec p, Vec n, Vec q, double ahead, InscribedDisc least, double under) {
     if (ahead <= 0) {
       return least;
     }
-    double radius = d.dot(d) / (2 * ahead);
-    return isSmaller(radius, least, under) && ahead > FLAT * d.length()
+    double dx = q.x() - p.x();
+    double dy = q.y() - p.y();
+    double radius = (dx * dx + dy * dy) / (2 * ahead);
+    return isSmaller(radius, least, under) && ahead > FLAT * Math.hypot(dx, dy)
         ? new InscribedDisc(p, p.plus(n.times(radius)), radius, q)
         : least;
   }

@@ -10,6 +10,8 @@ import slabwright.shape.Vec;
 final class SegmentGrid {
   private final double cell;
   private final Map<Long, List<BoundarySegment>> cells = new HashMap<>();
+  private long lastX;
+  private long lastY;
 
   SegmentGrid(double cell) {
     this.cell = cell;
@@ -19,9 +21,16 @@ final class SegmentGrid {
     int steps = (int) Math.ceil(side.length() / cell) + 1;
     for (int k = 0; k <= steps; k++) {
       Vec p = side.a().towards(side.b(), (double) k / steps);
+      long x = index(p.x());
+      long y = index(p.y());
+      if (k > 0 && x == lastX && y == lastY) {
+        continue;
+      }
+      lastX = x;
+      lastY = y;
       for (int dx = -1; dx <= 1; dx++) {
         for (int dy = -1; dy <= 1; dy++) {
-          put(key(index(p.x()) + dx, index(p.y()) + dy), side);
+          put(key(x + dx, y + dy), side);
         }
       }
     }

@@ -52,7 +52,7 @@ public record Stencil(
   }
 
   private Stencil cutting(Region open, List<Bounds> blanks) {
-    List<Region> films = blanks.stream().map(b -> Region.rectangle(b).minus(open)).toList();
+    List<Region> films = blanks.stream().map(b -> Region.rectangleWithout(b, open)).toList();
     List<LoosePiece> pieces = new ArrayList<>();
     for (int i = 0; i < blanks.size(); i++) {
       pieces.addAll(loose(films.get(i), blanks.get(i)));

@@ -13,7 +13,8 @@ import slabwright.units.Result;
 /**
  * The outlines of one page in paint order, at the size the page states (72 points to the inch,
  * times its user unit): fills with their colour, and closed lines as lines. Pictures, shadings and
- * text kept as text are left out; clips and the page's own rotation are not applied.
+ * text kept as text are left out, and so is what clips hide; a line that a clip cuts no longer
+ * closes. Neither the page's own rotation nor its edge nor soft masks are applied.
  *
  * @param lines lines that do not close, in the outlines' frame
  * @param pages how many pages the file has

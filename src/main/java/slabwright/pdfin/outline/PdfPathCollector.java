@@ -1,5 +1,6 @@
 package slabwright.pdfin.outline;
 
+import java.awt.geom.GeneralPath;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.io.IOException;
@@ -27,8 +28,10 @@ import slabwright.pdfin.page.PdfBudget;
 import slabwright.shape.Bounds;
 import slabwright.shape.FillRule;
 import slabwright.shape.Line;
+import slabwright.shape.Region;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
+import slabwright.shape.Window;
 import slabwright.shape.curve.Bezier;
 
 /** Runs a page's drawing operators and notes each path that is filled or stroked. */
@@ -40,6 +43,8 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   private static final double PAGE_SHARE = 5e-6;
 
   private static final double CLOSED = 1e-4;
+  private static final int NO_CLIP = -1;
+  private static final int UNKNOWN = -1;
 
   private final List<PdfOutline> outlines = new ArrayList<>();
   private final List<PdfOutlines.PdfLine> lines = new ArrayList<>();
@@ -52,6 +57,12 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   private final PDRectangle sheet;
   private final List<Subpath> path = new ArrayList<>();
   private final PdfBudget budget = new PdfBudget();
+  private final PdfWindows windows;
+  private int clipRule = NO_CLIP;
+
+  /** How many clips are the page's own: those before its first operator. */
+  private int ofThePage = UNKNOWN;
+
   private Vec here = Vec.ZERO;
   private double pictured;
 
@@ -69,6 +80,7 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
     scale = POINT_MM * page.getUserUnit();
     tolerance =
         Math.min(TOLERANCE_MM, PAGE_SHARE * scale * Math.max(sheet.getWidth(), sheet.getHeight()));
+    windows = new PdfWindows(this::mm, tolerance / scale, budget);
   }
 
   List<PdfOutline> outlines() {
@@ -98,6 +110,9 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   @Override
   protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
     budget.operator(getGraphicsStackSize());
+    if (ofThePage == UNKNOWN) {
+      ofThePage = getGraphicsState().getCurrentClippingPaths().size();
+    }
     super.processOperator(operator, operands);
   }
 
@@ -169,31 +184,55 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
 
   @Override
   public Point2D getCurrentPoint() {
-    return new Point2D.Double(
-        here.x() / scale + sheet.getLowerLeftX(), sheet.getUpperRightY() - here.y() / scale);
+    return points(here);
   }
 
+  private Point2D points(Vec mm) {
+    return new Point2D.Double(
+        mm.x() / scale + sheet.getLowerLeftX(), sheet.getUpperRightY() - mm.y() / scale);
+  }
+
+  /** Clips by the path when that was asked for, then forgets it. */
   @Override
   public void endPath() {
+    if (clipRule != NO_CLIP && !path.isEmpty()) {
+      budget.clip(getGraphicsState().getCurrentClippingPaths().size());
+      getGraphicsState().intersectClippingPath(asPath(clipRule));
+    }
+    clipRule = NO_CLIP;
     path.clear();
+  }
+
+  private GeneralPath asPath(int rule) {
+    GeneralPath all = new GeneralPath(rule);
+    for (Subpath p : path) {
+      Point2D first = points(p.points.get(0));
+      all.moveTo(first.getX(), first.getY());
+      for (Vec v : p.points.subList(1, p.points.size())) {
+        Point2D next = points(v);
+        all.lineTo(next.getX(), next.getY());
+      }
+      all.closePath();
+    }
+    return all;
   }
 
   @Override
   public void strokePath() {
     note(FillRule.NONZERO, Optional.empty());
-    path.clear();
+    endPath();
   }
 
   @Override
   public void fillPath(int rule) throws IOException {
     note(rule(rule), Optional.of(fillColour()));
-    path.clear();
+    endPath();
   }
 
   @Override
   public void fillAndStrokePath(int rule) throws IOException {
     note(rule(rule), Optional.of(fillColour()));
-    path.clear();
+    endPath();
   }
 
   private static FillRule rule(int rule) {
@@ -208,18 +247,42 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
   }
 
   private void note(FillRule rule, Optional<String> fill) {
-    budget.shape(0);
+    List<Path2D> all = getGraphicsState().getCurrentClippingPaths();
+    List<Path2D> clips = all.subList(Math.min(ofThePage, all.size()), all.size());
+    budget.shape(clips.size());
+    Optional<Window> window = windows.of(clips);
     List<Ring> rings = new ArrayList<>();
     for (Subpath p : path) {
       if (p.points.size() >= 3 && (fill.isPresent() || p.closed || meets(p.points))) {
         rings.add(new Ring(p.points));
       } else if (fill.isEmpty() && p.points.size() >= 2) {
-        lines.add(new PdfOutlines.PdfLine(new Line(p.points), layer()));
+        Line whole = new Line(p.points);
+        addLines(window.flatMap(w -> w.cut(whole)).orElse(List.of(whole)));
       }
     }
-    if (!rings.isEmpty()) {
-      outlines.add(new PdfOutline(rings, rule, fill, layer()));
+    List<Ring> seen =
+        window.map(w -> fill.isPresent() ? filled(w, rings, rule) : closed(w, rings)).orElse(rings);
+    if (!seen.isEmpty()) {
+      outlines.add(new PdfOutline(seen, rule, fill, layer()));
     }
+  }
+
+  private List<Ring> filled(Window window, List<Ring> rings, FillRule rule) {
+    budget.crossings(rings);
+    return window.cut(rings, rule).map(Region::rings).orElse(rings);
+  }
+
+  /** The lines that show whole; what shows of the others are lines that don't close. */
+  private List<Ring> closed(Window window, List<Ring> rings) {
+    List<Ring> whole = new ArrayList<>();
+    for (Ring ring : rings) {
+      window.cut(ring).ifPresentOrElse(this::addLines, () -> whole.add(ring));
+    }
+    return whole;
+  }
+
+  private void addLines(List<Line> seen) {
+    seen.forEach(l -> lines.add(new PdfOutlines.PdfLine(l, layer())));
   }
 
   private static boolean meets(List<Vec> points) {
@@ -230,7 +293,7 @@ final class PdfPathCollector extends PDFGraphicsStreamEngine {
 
   @Override
   public void clip(int rule) {
-    // a clip draws nothing by itself
+    clipRule = rule;
   }
 
   @Override

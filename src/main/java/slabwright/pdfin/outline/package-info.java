@@ -3,6 +3,7 @@
  * says.
  *
  * <p>{@link PdfOutlines} (entry: reads a page), {@link PdfOutline} (one line or area), {@link
- * PdfPathCollector} (follows the page's operators), {@link PdfWordCollector} (joins glyphs).
+ * PdfPathCollector} (follows the page's operators), {@link PdfWordCollector} (joins glyphs), {@link
+ * PdfWindows} (what clips let through).
  */
 package slabwright.pdfin.outline;

@@ -1,5 +1,8 @@
 package slabwright.pdfin.page;
 
+import java.util.List;
+import slabwright.shape.Ring;
+import slabwright.shape.check.CrossingCount;
 import slabwright.units.Message;
 
 /**
@@ -13,6 +16,10 @@ public final class PdfBudget {
   private static final int MOST_COPIES = 50_000;
   private static final int MOST_CLIPS = 1000;
   private static final int MOST_CLIPPED = 500_000;
+
+  /** Measured: so many fit in 512 MB. */
+  private static final int MOST_CROSSINGS = 200_000;
+
   private static final int DEEPEST_STATE = 512;
   private static final int DEEPEST_COPY = 40;
 
@@ -63,6 +70,13 @@ public final class PdfBudget {
   public void clip(int others) {
     if (others >= MOST_CLIPS) {
       throw over(Message.of("pdfin.painting.too-many-clips", MOST_CLIPS));
+    }
+  }
+
+  /** Outlines that have to be sorted out, which takes room for each of their crossings. */
+  public void crossings(List<Ring> rings) {
+    if (CrossingCount.exceeds(rings, MOST_CROSSINGS)) {
+      throw over(Message.of("pdfin.outlines.too-many-crossings", MOST_CROSSINGS));
     }
   }
 

@@ -72,7 +72,7 @@ public record JobFiles(
     NamedFiles files = files(faults);
     files.numbers(folder);
     files.tables(folder);
-    files.calendars(folder);
+    files.calendars(folder, packets.contents());
     faults.addAll(sheets.join());
     Added done = cut.join();
     faults.addAll(done.faults());

@@ -18,6 +18,8 @@ import slabwright.sheets.csv.TakeoffCsv;
 import slabwright.sheets.json.InlayJson;
 import slabwright.sheets.json.TallyJson;
 import slabwright.sheets.json.WorkJson;
+import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.crew.CrewPacket;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.sheets.page.SheetFiles;
 import slabwright.units.PartFaults;
@@ -93,8 +95,12 @@ record NamedFiles(SiteResult result, Words words, Clock clock, PartFaults faults
     }
   }
 
-  /** The days for the crew's calendar, and for the client's and other trades'; none undated. */
-  void calendars(FileSink into) {
+  /**
+   * The days for the crew's calendar, and for the client's and other trades'; none undated.
+   *
+   * @param job what the crew's pages are made from
+   */
+  void calendars(FileSink into, PacketContents job) {
     String site = result.site().name();
     Instant now = clock.instant();
     result
@@ -105,7 +111,9 @@ record NamedFiles(SiteResult result, Words words, Clock clock, PartFaults faults
         .ifPresent(
             d -> {
               GuardedFiles files = guarded(into);
-              files.text("days.ics", () -> ICalendarWriter.of(d, site, now, words::say));
+              files.text(
+                  "days.ics",
+                  () -> ICalendarWriter.of(CrewPacket.calendar(job), site, now, words::say));
               files.text(
                   "days-client-and-trades.ics",
                   () ->

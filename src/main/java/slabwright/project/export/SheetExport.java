@@ -47,11 +47,11 @@ public final class SheetExport {
     NamedFiles files = new NamedFiles(done, order.words(), order.clock(), faults);
     switch (form) {
       case PACKETS -> {
-        faults.addAll(
+        PacketFiles packets =
             PacketFiles.of(done, order.paper(), order.today(), order.words(), crew.orThrow())
-                .since(order.plan())
-                .addTo(into));
-        files.calendars(into);
+                .since(order.plan());
+        faults.addAll(packets.addTo(into));
+        files.calendars(into, packets.contents());
       }
       case PDF -> {
         List<PrintedPage> pages = order.pages(done, faults);

@@ -54,10 +54,17 @@ public final class BoxIndex<T> {
 
   /** Whether one of the things whose boxes meet the box, or nearly do, passes the test. */
   public boolean any(Bounds near, Predicate<T> test) {
+    if (near.isEmpty()) {
+      return false;
+    }
     Bounds box = near.grown(SLACK);
-    return !near.isEmpty()
-        && layers.entrySet().stream()
-            .anyMatch(e -> any(e.getValue(), Math.scalb(1.0, e.getKey()), box, test));
+    // Loops, as labels ask this for every place that they try.
+    for (Map.Entry<Integer, Map<Cell, List<Entry<T>>>> layer : layers.entrySet()) {
+      if (any(layer.getValue(), Math.scalb(1.0, layer.getKey()), box, test)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean any(Map<Cell, List<Entry<T>>> cells, double size, Bounds box, Predicate<T> test) {
@@ -66,7 +73,12 @@ public final class BoxIndex<T> {
     long low = index(box.minY(), size) - 1;
     long high = index(box.maxY(), size);
     if ((double) (right - left + 1) * (high - low + 1) > cells.size()) {
-      return cells.values().stream().anyMatch(c -> any(c, box, test));
+      for (List<Entry<T>> cell : cells.values()) {
+        if (any(cell, box, test)) {
+          return true;
+        }
+      }
+      return false;
     }
     for (long column = left; column <= right; column++) {
       for (long row = low; row <= high; row++) {

@@ -11,8 +11,12 @@ import slabwright.work.WorkPlan;
 import slabwright.work.coat.Kits;
 import slabwright.work.handover.BuyLine;
 import slabwright.work.handover.OrderLine;
+import slabwright.work.handover.SupplyLine;
 
-/** What is bought, as a table for a spreadsheet: a line for each product and colour. */
+/**
+ * What is bought, as a table for a spreadsheet: a line for each product and colour, then what is
+ * used up.
+ */
 public final class BuyCsv {
   private BuyCsv() {}
 
@@ -46,6 +50,18 @@ public final class BuyCsv {
               buy.kits().flatMap(Kits::price).maybe().map(BigDecimal::toPlainString).orElse(""),
               plan.book().currency(),
               o.neededOn().map(Object::toString).orElse("")));
+    }
+    for (SupplyLine s : SupplyLine.of(plan)) {
+      rows.add(
+          List.of(
+              words.say(s.what()).replace('\u00a0', ' '),
+              "",
+              s.number().maybe().map(BigDecimal::toPlainString).orElse(""),
+              s.unit(),
+              words.say(s.amount().text(m -> m)).replace('\u00a0', ' '),
+              s.price().maybe().map(BigDecimal::toPlainString).orElse(""),
+              plan.book().currency(),
+              s.neededOn().map(Object::toString).orElse("")));
     }
     return Csv.write(rows);
   }

@@ -13,11 +13,11 @@ import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
-import slabwright.units.Message;
 import slabwright.work.Presence;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayBars;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.DayTable;
 import slabwright.work.days.PersonRota;
 import slabwright.work.stop.JobStop;
 
@@ -60,11 +60,12 @@ public final class DayPlanSheet {
   }
 
   private List<Block> bars(DayPlan days) {
+    DayTable table = DayTable.of(days);
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new DayChart(DayBars.of(days), plan.dated(), context));
+    blocks.add(new DayChart(DayBars.of(days, table), plan.dated(), context));
     blocks.add(
         new Paragraph(
-            context.say(together(days))
+            together(days, table)
                 + " "
                 + context.say(WorkPlan.NOTICE)
                 + " "
@@ -72,9 +73,7 @@ public final class DayPlanSheet {
     blocks.addAll(new CrewBlocks(plan, days, context).blocks());
     blocks.addAll(new ReadingLines(plan, days, context).blocks());
     PersonRota rota = PersonRota.of(days);
-    plan.table()
-        .maybe()
-        .ifPresent(t -> blocks.addAll(new StepList(t, plan.dated(), rota, context).blocks()));
+    blocks.addAll(new StepList(table, plan.dated(), rota, context).blocks());
     return blocks;
   }
 
@@ -97,25 +96,22 @@ public final class DayPlanSheet {
     return drafts;
   }
 
-  private Message together(DayPlan days) {
+  private String together(DayPlan days, DayTable table) {
     Presence here = Presence.of(days, plan.book());
     String unsaid =
         here.unsaid().stream()
             .map(context.words()::say)
             .distinct()
             .collect(Collectors.joining("; "));
-    return plan.table()
-        .text(
-            t ->
-                context.say(
-                    "sheets.day-plan-sheet.together",
-                    context.times().from(t.begins(), plan.dated()),
-                    context.times().from(t.ends(), plan.dated()),
-                    context.times().works(here.steps()),
-                    context.times().works(here.present()),
-                    unsaid.isEmpty()
-                        ? context.say("sheets.day-plan-sheet.all-counted")
-                        : context.say("sheets.day-plan-sheet.not-counted", unsaid)));
+    return context.say(
+        "sheets.day-plan-sheet.together",
+        context.times().from(table.begins(), plan.dated()),
+        context.times().from(table.ends(), plan.dated()),
+        context.times().works(here.steps()),
+        context.times().works(here.present()),
+        unsaid.isEmpty()
+            ? context.say("sheets.day-plan-sheet.all-counted")
+            : context.say("sheets.day-plan-sheet.not-counted", unsaid));
   }
 
   private Block notice() {

@@ -27,6 +27,7 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.OutlineLabels;
 import slabwright.sheets.plan.PlanComposer;
+import slabwright.sheets.plan.PlanLabel;
 import slabwright.sheets.plan.PlanSheet;
 import slabwright.sheets.plan.Poster;
 import slabwright.site.FloorArea;
@@ -125,9 +126,22 @@ public final class LanesSheet {
         sketch.placeNumber(start, List.of(), Integer.toString(lane.number()), 4.6);
       }
     }
+    lanes.lanes().stream().filter(l -> !isNumbered(l)).forEach(l -> number(sketch, l));
   }
 
-  /** On a poster, where numbers are large: every fifth, the last, and where a batch begins. */
+  /** Without a ring, where it has room: nobody follows an order of which every fifth is told. */
+  private void number(PlanComposer sketch, Lane lane) {
+    List<Vec> walk = lane.walk().points();
+    sketch.placeLabel(
+        PlanLabel.of(
+                walk.get(0).towards(walk.get(walk.size() - 1), 0.12),
+                Integer.toString(lane.number()),
+                context.type().label())
+            .nearBy(6)
+            .on(Palette.WHITE));
+  }
+
+  /** Ringed on a poster, where that is large: every fifth, the last, and where a batch begins. */
   private boolean isNumbered(Lane lane) {
     return !context.page().ofPacket()
         || lane.number() == 1

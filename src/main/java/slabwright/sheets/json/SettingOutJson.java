@@ -18,6 +18,11 @@ final class SettingOutJson {
     out.lines().ifPresent(l -> lines(l, o));
     ArrayNode panels = o.putArray("panels");
     out.panels().forEach(p -> panel(p, panels.addObject()));
+    o.putObject("blank")
+        .put("left_mm", JsonText.number(out.blank().left()))
+        .put("right_mm", JsonText.number(out.blank().right()))
+        .put("above_mm", JsonText.number(out.blank().above()))
+        .put("below_mm", JsonText.number(out.blank().below()));
     o.put("diagonal_mm", JsonText.number(out.diagonal()));
     ArrayNode checks = o.putArray("checks");
     out.checks().forEach(c -> check(c, checks.addObject()));

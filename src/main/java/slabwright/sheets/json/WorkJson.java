@@ -13,8 +13,10 @@ import slabwright.work.AreaWorkPlan;
 import slabwright.work.JobOutlook;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.ConcentrationCurve;
+import slabwright.work.book.Figure;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.LaneGrid;
+import slabwright.work.days.DayTable;
 import slabwright.work.handover.Handovers;
 import slabwright.work.handover.Reopening;
 import slabwright.work.handover.Scope;
@@ -45,6 +47,9 @@ public final class WorkJson {
           JobOutlook.class,
           JobStop.class);
 
+  /** The days as the plan gives them to who asks. */
+  private record LineByLine(Figure<DayTable> table) {}
+
   /** The work as indented JSON, one object. */
   public static String write(WorkPlan plan, Words words) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
@@ -53,7 +58,9 @@ public final class WorkJson {
     root.put("frame", TallyJson.siteFrame(words));
     root.put("notice", words.say(WorkPlan.NOTICE));
     root.put("shopBook", words.say(plan.book().origin()));
-    root.setAll(new RecordJson(both(INPUTS_AND_HELPERS, STEP_TYPES), words).fields(plan));
+    RecordJson json = new RecordJson(both(INPUTS_AND_HELPERS, STEP_TYPES), words);
+    root.setAll(json.fields(plan));
+    root.setAll(json.fields(new LineByLine(plan.table())));
     new OutlookJson(plan, words).addTo(root);
     RecordJson papers = new RecordJson(both(Set.of(AreaWorkPlan.class), STEP_TYPES), words);
     ArrayNode totals = root.putArray("totals");

@@ -3,6 +3,7 @@ package slabwright.sheets.placement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.settingout.Hand;
 import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.settingout.SettingOut;
@@ -168,6 +169,27 @@ public record SettingOutSteps(SettingOut settingOut, UnitSystem units, Words wor
           settingOut.checks().stream().mapToDouble(c -> c.ties().errorAt95()).max().orElse(0);
       double tape = SettingOutParameters.usual().fixedError();
       steps.add(words.say("sheets.setting-out-steps.ties", corners, length(worst), length(tape)));
+    }
+    return steps;
+  }
+
+  /** Before any film lies: the corners, what proves them, and the ticks that all films go by. */
+  public List<String> beforeTheFirstFilm(PanelPlan panels) {
+    SettingOut.BlankReach b = settingOut.blank();
+    List<String> steps = new ArrayList<>();
+    steps.add(
+        words.say(
+            "sheets.setting-out-steps.corners",
+            side(b.left(), Message.of("sheets.setting-out-steps.left-of")),
+            side(b.right(), Message.of("sheets.setting-out-steps.right-of")),
+            side(b.above(), Message.of("sheets.setting-out-steps.above")),
+            side(b.below(), Message.of("sheets.setting-out-steps.below"))));
+    List<String> checks = new ArrayList<>(checks());
+    checks.set(
+        0, words.say("sheets.setting-out-steps.corners-diagonal", length(settingOut.diagonal())));
+    steps.addAll(checks);
+    if (!panels.ticks().isEmpty()) {
+      steps.add(words.say("sheets.setting-out-steps.ticks"));
     }
     return steps;
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import slabwright.drawing.FillStyle;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
@@ -17,6 +18,7 @@ import slabwright.floor.HandWorkKind;
 import slabwright.floor.HandWorkPiece;
 import slabwright.floor.MachineShare;
 import slabwright.floor.Obstacle;
+import slabwright.floor.TrenchWork;
 import slabwright.floor.reach.MachinePassage;
 import slabwright.floor.reach.PocketAccess;
 import slabwright.floor.reach.ReachAnalysis;
@@ -132,13 +134,23 @@ final class HandWorkDrawing {
     }
   }
 
+  /** What is due on the trenches, as the list says it of each: one fill for all of them. */
+  private String due() {
+    return TrenchWork.of(takeoff).stream()
+        .filter(t -> t.kind().stopsMachine())
+        .map(t -> context.say(t.due()))
+        .distinct()
+        .collect(Collectors.joining(" / "));
+  }
+
   Block key() {
     List<KeyBlock.Entry> entries = new ArrayList<>();
     entries.add(KeyBlock.look(MarkStyles.HAND, hand()));
     if (!takeoff.asFound().pieces(HandWorkKind.TRENCH).isEmpty()) {
       entries.add(
           KeyBlock.look(
-              MarkStyles.of(MarkType.TRENCH), context.say("sheets.hand-work-drawing.trench-key")));
+              MarkStyles.of(MarkType.TRENCH),
+              context.say("sheets.hand-work-drawing.trench-key", due())));
     }
     List<MachineShare> shares = ways.takeoff().asFound().shares();
     for (int i = 0; i < shares.size(); i++) {

@@ -7,7 +7,8 @@ import java.util.Optional;
  * When what may follow a coat.
  *
  * @param recoatFrom the window for the next coat opens
- * @param recoatUntil the longest recoat time; present and empty for a product that has none
+ * @param recoatUntil the longest recoat time of a spot from when it was laid; present and empty for
+ *     a product that has none
  * @param lightTraffic socks and soft soles
  * @param fullTraffic the floor is handed over
  */

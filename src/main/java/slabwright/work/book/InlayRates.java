@@ -5,7 +5,7 @@ import java.time.Duration;
 
 /**
  * How fast the shop lays and dyes a stencil: rates of areas in mm² an hour, of lengths in mm an
- * hour, all for one person.
+ * hour, all for one person; setting out takes its time with everybody who lays film.
  */
 public record InlayRates(
     Figure<Double> layStencil,
@@ -15,6 +15,7 @@ public record InlayRates(
     Figure<Double> mistFastest,
     Figure<Double> pullUp,
     Figure<Duration> tackTest,
+    Figure<Duration> settingOut,
     Figure<Duration> samplePanel,
     Figure<BigDecimal> vinylPriceArea) {
 
@@ -27,6 +28,7 @@ public record InlayRates(
         s.number("fastest_mist_coat", BookDimension.AREA_RATE),
         s.number("pull_up", BookDimension.AREA_RATE),
         s.time("tack_test"),
+        s.time("setting_out"),
         s.time("sample_panel"),
         s.price("price_of_vinyl_a_m2"));
   }

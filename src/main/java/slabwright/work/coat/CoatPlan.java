@@ -20,7 +20,7 @@ import slabwright.work.book.TemperatureTable;
  * @param laying time to lay one coat with the product's people, waits for batches included
  * @param lanes for a rolled coat; known and empty for others
  * @param wetEdge how long an edge stays wet at the day's temperature
- * @param grit kg of grit additive in the last coat
+ * @param grit kg of grit additive in the last coat, in all that is mixed for it
  * @param divided its sections, when it is not laid in one go; then times are of all sections one
  *     after the other, and lanes and batches go on from one to the next
  */
@@ -55,7 +55,8 @@ public record CoatPlan(
         sum(parts.stream().map(CoatPlan::laying).toList()),
         Figure.all(parts.stream().map(CoatPlan::lanes).toList()).map(LanePlan::joined),
         wetEdge,
-        grit,
+        Figure.all(parts.stream().map(CoatPlan::grit).toList())
+            .map(all -> all.stream().mapToDouble(kg -> kg).sum()),
         Optional.of(how));
   }
 

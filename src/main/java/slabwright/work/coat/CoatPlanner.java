@@ -39,8 +39,13 @@ final class CoatPlanner {
         layingTime(batches),
         lanes(batches),
         at(laying.wetEdge()),
-        volume.with(spread.gritPerVolume(), (v, g) -> v * g),
+        volume.with(spread.gritPerVolume(), (v, g) -> mixed(batches, v) * g),
         Optional.empty());
+  }
+
+  /** All that grit is stirred into: a kit that is opened whole takes it whole. */
+  private static double mixed(Figure<Optional<Batches>> batches, double volume) {
+    return batches.maybe().flatMap(b -> b).map(Batches::mixed).orElse(volume);
   }
 
   private Figure<Duration> at(Figure<TemperatureTable> table) {

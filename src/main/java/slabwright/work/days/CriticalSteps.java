@@ -1,7 +1,6 @@
 package slabwright.work.days;
 
 import java.time.Duration;
-import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -18,12 +17,16 @@ final class CriticalSteps {
 
   /** Their ids; an abrading step is one when the coat it is for is one. */
   static Set<String> of(DayPlan plan) {
-    List<WorkStep> tasks =
-        plan.steps().stream().filter(s -> !s.isAbrading()).map(ScheduledStep::task).toList();
-    Replay replay = new Replay(plan, tasks);
+    return of(Replay.of(plan));
+  }
+
+  /** As above, of a replay that is asked for more. */
+  static Set<String> of(Replay replay) {
+    DayPlan plan = replay.plan();
     Set<String> coats =
-        tasks.stream()
-            .map(WorkStep::id)
+        plan.steps().stream()
+            .filter(s -> !s.isAbrading())
+            .map(s -> s.task().id())
             .filter(id -> isCritical(replay, id))
             .collect(Collectors.toSet());
     return plan.steps().stream()

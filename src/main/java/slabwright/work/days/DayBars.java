@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import slabwright.units.Message;
 
 /**
@@ -77,7 +78,20 @@ public record DayBars(WorkingWeek hours, LocalDateTime from, LocalDateTime to, L
   }
 
   public static DayBars of(DayPlan plan) {
-    Set<String> critical = CriticalSteps.of(plan);
+    return of(plan, CriticalSteps.of(plan));
+  }
+
+  /** As above, where the table of the same plan is at hand: it says which steps have no slack. */
+  public static DayBars of(DayPlan plan, DayTable table) {
+    return of(
+        plan,
+        table.lines().stream()
+            .filter(DayTable.Line::critical)
+            .map(DayTable.Line::id)
+            .collect(Collectors.toSet()));
+  }
+
+  private static DayBars of(DayPlan plan, Set<String> critical) {
     List<Row> rows =
         plan.steps().stream().map(s -> row(s, critical.contains(s.task().id()), plan)).toList();
     LocalDateTime start = plan.firstDay().atTime(plan.hours().from());

@@ -52,6 +52,16 @@ public record DayPlan(
     return steps.stream().max(Comparator.comparing(ScheduledStep::end));
   }
 
+  /** The last day before another on which the crew is there, else the day before it. */
+  public LocalDate lastDayBefore(LocalDate day) {
+    return steps.stream()
+        .flatMap(s -> s.spans().stream())
+        .map(s -> s.start().toLocalDate())
+        .filter(day::isAfter)
+        .max(Comparator.naturalOrder())
+        .orElse(day.minusDays(1));
+  }
+
   /** How many abrading steps missed windows made necessary. */
   public int abrading() {
     return (int) steps.stream().filter(ScheduledStep::isAbrading).count();

@@ -70,10 +70,11 @@ public record DayTable(
     }
   }
 
-  public static DayTable of(DayPlan plan, List<WorkStep> tasks) {
-    Set<String> critical = CriticalSteps.of(plan);
+  /** Each step is tried late several times: only for who shows it. */
+  public static DayTable of(DayPlan plan) {
+    Replay replay = Replay.of(plan);
+    Set<String> critical = CriticalSteps.of(replay);
     List<Line> lines = new ArrayList<>();
-    Replay replay = new Replay(plan, tasks);
     for (ScheduledStep p : plan.steps()) {
       lines.add(line(p, replay, critical.contains(p.task().id())));
     }

@@ -4,16 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -33,6 +27,13 @@ public final class ICalendarWriter {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyyMMdd", Locale.ROOT);
   private static final int LINE_OCTETS = 75;
 
+  /** A working day with what is done on it, a line each. */
+  public record Day(LocalDate on, List<String> lines) {
+    public Day {
+      lines = List.copyOf(lines);
+    }
+  }
+
   private final StringBuilder out = new StringBuilder();
   private final String stamp;
   private final String site;
@@ -47,12 +48,14 @@ public final class ICalendarWriter {
   /**
    * Writes the crew's calendar: an all-day event a working day.
    *
+   * @param days as the crew's pages tell them, in their order
    * @param made when, for the required time stamp; passed in so that the same plan gives the same
    *     text
    * @param say gives messages their words
    */
-  public static String of(DayPlan plan, String site, Instant made, Function<Message, String> say) {
-    return new ICalendarWriter(site, made, say).write(w -> w.days(plan));
+  public static String of(
+      List<Day> days, String site, Instant made, Function<Message, String> say) {
+    return new ICalendarWriter(site, made, say).write(w -> w.days(days));
   }
 
   /**
@@ -83,48 +86,16 @@ public final class ICalendarWriter {
     return out.toString();
   }
 
-  private void days(DayPlan plan) {
-    SortedMap<LocalDate, List<String>> days = new TreeMap<>();
-    record Stretch(ScheduledStep step, TimeSpan span) {}
-    plan.steps().stream()
-        .flatMap(s -> s.spans().stream().map(span -> new Stretch(s, span)))
-        .sorted(
-            Comparator.comparing((Stretch s) -> s.span().start())
-                .thenComparing(s -> letters(s.step())))
-        .forEach(
-            s ->
-                days.computeIfAbsent(s.span().start().toLocalDate(), d -> new ArrayList<>())
-                    .add(entry(s.step(), s.span().toldAsWork())));
-    int n = 0;
-    for (Map.Entry<LocalDate, List<String>> day : days.entrySet()) {
-      n++;
-      begin("day." + day.getKey());
-      line("DTSTART;VALUE=DATE:" + DAY.format(day.getKey()));
-      line("DTEND;VALUE=DATE:" + DAY.format(day.getKey().plusDays(1)));
+  private void days(List<Day> days) {
+    for (int i = 0; i < days.size(); i++) {
+      Day day = days.get(i);
+      begin("day." + day.on());
+      line("DTSTART;VALUE=DATE:" + DAY.format(day.on()));
+      line("DTEND;VALUE=DATE:" + DAY.format(day.on().plusDays(1)));
       end(
-          Message.of("work.icalendar-writer.day", site, n, days.size()),
-          String.join("\n", day.getValue()));
+          Message.of("work.icalendar-writer.day", site, i + 1, days.size()),
+          String.join("\n", day.lines()));
     }
-  }
-
-  private String entry(ScheduledStep step, TimeSpan span) {
-    LocalTime from = span.start().toLocalTime();
-    LocalTime to = span.end().toLocalTime();
-    Message what = step.task().name();
-    String who = letters(step);
-    String area = step.task().area();
-    return say.apply(
-        area.isBlank() // work of the whole job
-            ? Message.of("work.icalendar-writer.entry-of-job", from, to, what, who)
-            : Message.of("work.icalendar-writer.entry", from, to, what, who, area));
-  }
-
-  /** The persons as on the crew's pages. */
-  private static String letters(ScheduledStep step) {
-    return step.who().persons().stream()
-        .sorted()
-        .map(PersonRota::letter)
-        .collect(Collectors.joining(", "));
   }
 
   private void closed(ClosedFloor c) {

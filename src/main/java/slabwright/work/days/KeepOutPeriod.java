@@ -5,10 +5,12 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import slabwright.units.Message;
 
 /**
- * When other trades stay off a floor area, and why.
+ * When other trades stay off a floor area, and why; it ends no earlier than the work does as it is
+ * told, in quarter hours.
  *
  * @param reasons in the order in which they begin, each once
  */
@@ -28,7 +30,7 @@ public record KeepOutPeriod(String area, List<Message> reasons, TimeSpan span) {
   public static List<KeepOutPeriod> of(DayPlan plan) {
     List<OfArea> joined = new ArrayList<>();
     plan.steps().stream()
-        .flatMap(s -> s.task().keepOut().stream().map(k -> OfArea.of(s, k)))
+        .flatMap(s -> s.task().keepOut().stream().flatMap(k -> OfArea.of(s, k)))
         .sorted(Comparator.comparing((OfArea o) -> o.period.span.start()))
         .forEach(o -> add(joined, o));
     return joined.stream().map(OfArea::period).toList();
@@ -36,11 +38,23 @@ public record KeepOutPeriod(String area, List<Message> reasons, TimeSpan span) {
 
   /** A period with its floor area's id: two areas of one name are two. */
   private record OfArea(String areaId, KeepOutPeriod period) {
-    static OfArea of(ScheduledStep step, KeepOut k) {
-      TimeSpan span = new TimeSpan(step.start(), step.end().plus(k.after()));
-      return new OfArea(
-          step.task().type().areaId(),
-          new KeepOutPeriod(step.task().area(), List.of(k.reason()), span));
+    /** Of the floor area of a step, and of those that its air gets to. */
+    static Stream<OfArea> of(ScheduledStep step, KeepOut k) {
+      String area = step.task().area();
+      TimeSpan span = new TimeSpan(step.start(), told(step).plus(k.after()));
+      OfArea own =
+          new OfArea(
+              step.task().type().areaId(), new KeepOutPeriod(area, List.of(k.reason()), span));
+      Message in = Message.of("work.keep-out-op.solvent-beside", area);
+      return Stream.concat(
+          Stream.of(own),
+          k.beside().stream()
+              .map(b -> new OfArea(b.areaId(), new KeepOutPeriod(b.area(), List.of(in), span))));
+    }
+
+    /** The end of the work as the crew is told it, who may begin a little later than planned. */
+    private static LocalDateTime told(ScheduledStep step) {
+      return step.spans().get(step.spans().size() - 1).toldAsWork().end();
     }
 
     boolean isBefore(OfArea o) {

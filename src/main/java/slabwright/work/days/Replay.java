@@ -48,6 +48,12 @@ final class Replay {
     before.add(0);
   }
 
+  /** Of all steps of a plan. */
+  static Replay of(DayPlan plan) {
+    return new Replay(
+        plan, plan.steps().stream().filter(s -> !s.isAbrading()).map(ScheduledStep::task).toList());
+  }
+
   DayPlan plan() {
     return plan;
   }

@@ -5,11 +5,12 @@ import java.util.Optional;
 
 /**
  * How long a step waits for an earlier one, from the earlier one's end to this one's start. Past
- * {@code atMost} the floor has to be abraded first.
+ * {@code atMost} the floor has to be abraded first. A coat's longest recoat time runs from its
+ * first stroke, so {@code atMost} is that time less what the coat takes.
  *
  * @param after the earlier task's id
  * @param atLeast the window opens, 0 for straight after
- * @param atMost the longest recoat time; empty when there is none
+ * @param atMost the longest wait; empty when there is none
  */
 public record StepWait(String after, Duration atLeast, Optional<Duration> atMost) {
   public StepWait {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slabwright.site.Finish;
+import slabwright.units.ColourNaming;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.InlayTakeoff;
@@ -47,7 +48,7 @@ public final class BuyList {
 
   private void add(AreaWorkPlan area, CoatPlan coat) {
     if (coat.job().target() != Finish.Target.INLAY) {
-      add(coat.product(), Optional.empty(), coat.kits());
+      add(coat.product(), colour(coat.product()), coat.kits());
       return;
     }
     for (InlayTakeoff inlay : area.floor().inlays()) {
@@ -60,6 +61,18 @@ public final class BuyList {
         }
       }
     }
+  }
+
+  /** A dye for the floor is ordered in a colour: as the book shows it, else it is asked for. */
+  private static Optional<Message> colour(Product product) {
+    return product.is(ProductKind.BASE_DYE)
+        ? Optional.of(
+            product
+                .colour()
+                .maybe()
+                .map(ColourNaming::of)
+                .orElse(Message.of("work.buy-line.colour-to-choose")))
+        : Optional.empty();
   }
 
   /** One colour's share of a coat by what its openings take of the whole. */

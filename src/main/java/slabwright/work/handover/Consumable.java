@@ -37,6 +37,11 @@ record Consumable(
     DUST_DISPOSAL,
     SOLVENT_DISPOSAL;
 
+    /** Whether it is bought for the job: not what is rented, worn off or taken away. */
+    boolean isBought() {
+      return isLoadedWithTheUsedUp() || this == STENCIL_FILM || this == PROTECTION;
+    }
+
     /** Whether the load list names it as used up: not what has a list of its own, nor waste. */
     boolean isLoadedWithTheUsedUp() {
       return switch (this) {

@@ -13,6 +13,8 @@ import slabwright.units.LengthFormat;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.InlayTakeoff;
+import slabwright.work.MeterWatch;
+import slabwright.work.Presence;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.ConsumablePrices;
 import slabwright.work.book.Figure;
@@ -21,9 +23,9 @@ import slabwright.work.book.LayingTool;
 import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopTool;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.DayPlan;
 import slabwright.work.days.WorkStep;
 import slabwright.work.prep.PrepStep;
-import slabwright.work.step.AirEffect;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.ToolKind;
 
@@ -294,16 +296,13 @@ final class ConsumableFinder {
 
   private void protection() {
     List<WorkStep> steps = plan.tasks().maybe().orElse(List.of());
-    boolean vapour = steps.stream().anyMatch(s -> s.type().air() instanceof AirEffect.Vapour);
+    boolean vapour = steps.stream().anyMatch(s -> MeterWatch.isAskedFor(plan, s.type()));
     boolean dust = steps.stream().anyMatch(s -> s.type().kind().grindsConcrete());
     if (vapour || dust) {
-      Figure<Long> days = plan.outlook().order().map(d -> WorkingDays.of(d, s -> true));
       add(
           Consumable.Kind.PROTECTION,
           Message.of("work.consumable.protection"),
-          days.with(
-              plan.book().crew().people(),
-              (d, n) -> CostLine.Count.whole(d * n, CostLine.Unit.PERSON_DAYS)),
+          plan.outlook().order().map(this::personDays),
           Message.of("work.consumable.sheet-steps"),
           prices.protection());
     }
@@ -316,11 +315,18 @@ final class ConsumableFinder {
               .map(
                   d ->
                       CostLine.Count.whole(
-                          WorkingDays.of(d, s -> s.type().air() instanceof AirEffect.Vapour),
+                          WorkingDays.of(d, s -> MeterWatch.isAskedFor(plan, s.type())),
                           CostLine.Unit.DAYS)),
           Message.of("work.consumable.sheet-air"),
           prices.gasMeter());
     }
+  }
+
+  /** Who is there on a day has what protects that day; whoever stays away has none. */
+  private CostLine.Count personDays(DayPlan days) {
+    long all =
+        Presence.of(days, plan.book()).days().stream().mapToLong(d -> d.persons().size()).sum();
+    return CostLine.Count.whole(all, CostLine.Unit.PERSON_DAYS);
   }
 
   private void takenAway() {

@@ -50,6 +50,23 @@ public record CostLine(
       };
     }
 
+    /** As it stands behind a bare number in a table; nothing for what is counted by the piece. */
+    String symbol() {
+      return switch (this) {
+        case HOURS -> "h";
+        case DAYS, PERSON_DAYS -> "d";
+        case PIECES, SETS -> "";
+        case METRES -> "m";
+        case SQUARE_METRES -> "m²";
+        case KILOGRAMS -> "kg";
+        case LITRES -> "L";
+        case FEET -> "ft";
+        case SQUARE_FEET -> "sq ft";
+        case POUNDS -> "lb";
+        case GALLONS -> "gal";
+      };
+    }
+
     /** How much of the metric unit one of this is. */
     private double metric() {
       return switch (this) {

@@ -33,7 +33,10 @@ final class CostLineBuilder {
     ConsumableFinder.of(plan)
         .forEach(c -> lines.add(CostLine.of(c.what(), c.count(), c.source(), c.price(), units)));
     ToolNeeds needs = new ToolNeeds(plan);
-    needs.tools().stream().filter(t -> needs.count(t) > 0).forEach(t -> tool(t, needs));
+    needs.tools().stream()
+        .filter(t -> needs.count(t) > 0)
+        .filter(t -> needs.days(t).maybe().filter(n -> n == 0).isEmpty()) // spare: only loaded
+        .forEach(t -> tool(t, needs));
     needs.fromElsewhere().forEach(t -> elsewhere(t, needs));
     needs.missing().forEach(k -> noTool(k, needs));
     return lines;
@@ -86,7 +89,7 @@ final class CostLineBuilder {
     lines.add(
         CostLine.of(
             tool.called(),
-            tool.kind().flatMap(needs::days).map(n -> CostLineBuilder.days(n * needs.count(tool))),
+            needs.days(tool).map(CostLineBuilder::days),
             Message.of("work.cost-line-builder.sheet-days-with", tool.kind().text(ToolKind::label)),
             tool.dayPrice(),
             units));

@@ -7,6 +7,8 @@ import java.util.Optional;
 import slabwright.site.Finish;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
+import slabwright.work.book.ProductKind;
+import slabwright.work.book.ShopBook;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
@@ -29,26 +31,24 @@ public record OrderLine(BuyLine buy, Optional<LocalDate> neededOn) {
   }
 
   private static Optional<LocalDate> first(WorkPlan plan, BuyLine buy, DayPlan days) {
-    boolean coats = plan.areas().stream().anyMatch(a -> a.coat(buy.product()).isPresent());
     return days.steps().stream()
-        .filter(s -> plan.areas().stream().anyMatch(a -> uses(a, buy, coats, s.task().type())))
+        .filter(
+            s -> plan.areas().stream().anyMatch(a -> uses(plan.book(), a, buy, s.task().type())))
         .map(ScheduledStep::start)
         .findFirst()
         .map(t -> t.toLocalDate());
   }
 
-  /**
-   * Whether a step of a floor uses it up.
-   *
-   * @param coats whether it is a coat's on any floor: then no gap is filled with it
-   */
-  private static boolean uses(AreaWorkPlan area, BuyLine buy, boolean coats, StepType step) {
+  private static boolean uses(ShopBook book, AreaWorkPlan area, BuyLine buy, StepType step) {
     if (!step.isOn(area.id())) {
       return false;
     }
     Optional<CoatPlan> coat = area.coat(buy.product());
     if (coat.isEmpty()) {
-      return !coats && fills(step);
+      return fills(step.kind())
+          .flatMap(book::first)
+          .filter(p -> p.id().equals(buy.product()))
+          .isPresent();
     }
     boolean sampled = step.kind() == StepKind.SAMPLE_PANEL;
     boolean mist = coat.get().job().target() == Finish.Target.INLAY;
@@ -57,7 +57,11 @@ public record OrderLine(BuyLine buy, Optional<LocalDate> neededOn) {
         || step.coat().filter(n -> n.place() == coat.get().job().place()).isPresent();
   }
 
-  private static boolean fills(StepType step) {
-    return step.kind() == StepKind.FILL_GAPS || step.kind() == StepKind.FILL_TRENCH;
+  private static Optional<ProductKind> fills(StepKind kind) {
+    return switch (kind) {
+      case FILL_GAPS -> Optional.of(ProductKind.FILLER);
+      case FILL_TRENCH -> Optional.of(ProductKind.LEVELLER);
+      default -> Optional.empty();
+    };
   }
 }

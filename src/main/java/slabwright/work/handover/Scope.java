@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slabwright.site.AdviceId;
 import slabwright.site.Declined;
 import slabwright.site.Finish;
 import slabwright.site.FloorArea;
@@ -125,6 +126,20 @@ public record Scope(
           Message.of("work.scope.coats", area.name(), c.product().label(), c.job().coats(), where));
     }
     return lines;
+  }
+
+  /**
+   * Advice on a damp slab that the plan does not follow and nobody declined: a coat may come off.
+   */
+  public List<GivenAdvice> unmetMoisture() {
+    return advice.stream()
+        .filter(GivenAdvice::isOpen)
+        .filter(g -> isOfReadings(g.advice().id()))
+        .toList();
+  }
+
+  private static boolean isOfReadings(AdviceId id) {
+    return id == AdviceId.BREATHING_HUMID || id == AdviceId.BREATHING_DAMP;
   }
 
   /** Advice declined, to be signed line by line. */

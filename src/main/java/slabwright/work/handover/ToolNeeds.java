@@ -6,12 +6,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import slabwright.work.JobTools;
 import slabwright.work.WorkPlan;
 import slabwright.work.book.Figure;
 import slabwright.work.book.ShopTool;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.JobTool;
+import slabwright.work.days.ScheduledStep;
 import slabwright.work.step.ToolKind;
 
 /** Which of the shop's tools the steps of a plan hold, and which the shop has none of. */
@@ -78,13 +80,43 @@ final class ToolNeeds {
 
   /** On how many days a tool of a kind is on site; a fan stays until the air is clear. */
   Figure<Long> days(ToolKind kind) {
-    return kind == ToolKind.FAN ? plan.outlook().order().map(ToolNeeds::blowing) : held(kind);
+    return kind == ToolKind.FAN
+        ? plan.outlook().order().map(d -> blowing(d, s -> holds(s, kind)))
+        : held(kind);
   }
 
-  private static long blowing(DayPlan days) {
+  /**
+   * The days of all pieces of a book's tool, each counted for the days on which a step holds it;
+   * empty for a tool whose kind is not known.
+   */
+  Figure<Long> days(ShopTool tool) {
+    List<JobTool> own = tool.kind().isKnown() ? JobTools.each(tool).toList() : List.of();
+    return tool.kind()
+        .with(
+            plan.outlook().order(),
+            (k, d) -> pieces().stream().filter(own::contains).mapToLong(t -> days(t, d)).sum());
+  }
+
+  private static long days(JobTool piece, DayPlan days) {
+    Predicate<ScheduledStep> held = s -> s.who().tools().contains(piece);
+    return piece.kind() == ToolKind.FAN
+        ? blowing(days, held)
+        : days.steps().stream()
+            .filter(held)
+            .flatMap(s -> s.spans().stream())
+            .map(s -> s.start().toLocalDate())
+            .distinct()
+            .count();
+  }
+
+  private static boolean holds(ScheduledStep step, ToolKind kind) {
+    return step.task().type().tools().contains(kind);
+  }
+
+  private static long blowing(DayPlan days, Predicate<ScheduledStep> which) {
     Set<LocalDate> on = new HashSet<>();
     days.steps().stream()
-        .filter(s -> s.task().type().tools().contains(ToolKind.FAN))
+        .filter(which)
         .forEach(
             s ->
                 s.start()

@@ -38,7 +38,8 @@ public record FillerGap(String name, MarkType kind, double run, double mm3) {
     return List.copyOf(gaps);
   }
 
-  private static Optional<FillerGap> of(Mark m, Region net) {
+  /** Of one mark, as far as it lies on the net floor; empty for what is not filled. */
+  public static Optional<FillerGap> of(Mark m, Region net) {
     if (m.kind() instanceof MarkKind.Joint j) {
       return Optional.of(gap(m, net, j.width().mm(), j.depth().mm()));
     }

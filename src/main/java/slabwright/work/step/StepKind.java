@@ -28,6 +28,8 @@ public enum StepKind {
   DYE_RESIDUE_OFF,
   /** Film laid and pulled on the dyed floor. */
   TACK_TEST,
+  /** The lines, corners and ticks of an inlay on the floor, before its first film. */
+  SET_OUT,
   LAY_STENCIL,
   PRESS_EDGES,
   LAY_PAPER,
@@ -60,6 +62,7 @@ public enum StepKind {
           COAT,
           DYE_RESIDUE_OFF,
           TACK_TEST,
+          SET_OUT,
           LAY_STENCIL,
           PRESS_EDGES,
           LAY_PAPER,

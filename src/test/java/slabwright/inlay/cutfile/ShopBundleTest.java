@@ -68,6 +68,20 @@ class ShopBundleTest {
   }
 
   @Test
+  void the_order_leaves_nothing_to_guess_and_no_panel_is_cut_twice() throws IOException {
+    String order =
+        new String(unzip(zip()).get("letter-and-ring_release-2_order.txt"), StandardCharsets.UTF_8);
+    assertThat(order)
+        .doesNotContain("to be agreed")
+        .contains("Film: paint mask film, matte, low tack")
+        .contains("Film color: any; the film is pulled off")
+        .contains("Test piece: one uncut piece of the same film, 1′ 0″ × 1′ 0″")
+        .contains("Packing: each stencil by itself")
+        .contains("_cut.pdf holds the same panels again")
+        .contains("never from both");
+  }
+
+  @Test
   void the_same_plan_gives_the_same_bytes() throws IOException {
     assertThat(zip()).isEqualTo(zip());
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static slabwright.inlay.Graphics.box;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.Graphics;
@@ -97,6 +98,27 @@ class PanelPlanTest {
     assertThat(plan.findings())
         .extracting(f -> Words.english().say(f.message()))
         .anyMatch(t -> t.startsWith("Panel A is"));
+  }
+
+  private static List<String> said(double width, double... seams) {
+    List<Double> at = Arrays.stream(seams).boxed().toList();
+    return new SeamPlanner(blank(width, 3000), PanelParameters.usual())
+        .at(StripDirection.DOWN, at).findings().stream()
+            .map(f -> Words.english().say(f.message()))
+            .filter(t -> t.contains(" in) wide"))
+            .toList();
+  }
+
+  /** A 48 in roll gives 1,195.2 mm; a panel is as wide as its strip and 12.7 mm of overlap. */
+  @Test
+  void how_wide_a_panel_is_and_by_how_much_too_wide_is_said_in_both_units() {
+    assertThat(said(2000, 1500))
+        .containsExactly(
+            "Panel A is 1513 mm (59.6 in) wide, 318 mm (12.5 in) more than the roll can give. Move"
+                + " its seam.");
+    assertThat(said(1000, 980)).containsExactly("Panel B is only 20 mm (0.8 in) wide.");
+    assertThat(said(2377.7, 1182.5)).isEmpty();
+    assertThat(said(2377.7, 1182.6)).hasSize(1);
   }
 
   @Test

@@ -53,6 +53,16 @@ class EntryRuleTest {
     assertThat(EntryRule.limit(danger, 0, BEST)).contains(EntryLimit.DANGER);
   }
 
+  /** The maximum use concentration is factor times limit, 29 CFR 1910.134(d)(3)(i)(B). */
+  @Test
+  void exactly_ten_times_the_8_hour_limit_is_still_within_a_half_mask() {
+    AirLevel ten = new AirLevel(0.05, 5, 10, 0.5);
+    assertThat(EntryRule.limit(ten, 10, HALF_MASK)).isEmpty();
+    assertThat(EntryRule.limit(ten, 10.1, HALF_MASK)).contains(EntryLimit.EIGHT_HOURS);
+    assertThat(EntryRule.limit(new AirLevel(0.05, 5, 10.1, 0.5), 0, HALF_MASK))
+        .contains(EntryLimit.PROTECTION_FACTOR);
+  }
+
   @Test
   void a_dust_mask_is_no_protection_against_vapour() {
     assertThat(BreathingProtection.named("half mask, P100")).isEmpty();

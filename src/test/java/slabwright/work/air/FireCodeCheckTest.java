@@ -3,6 +3,7 @@ package slabwright.work.air;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabwright.shape.Vec;
 import slabwright.units.QuantityFormat;
@@ -33,6 +34,22 @@ class FireCodeCheckTest {
     assertThat(FireCodeCheck.flammable(List.of(new SolventShare(Solvent.ACETONE, 0.5)), GAL))
         .isEqualTo(GAL);
     assertThat(FireCodeCheck.flammable(List.of(), GAL)).isZero();
+  }
+
+  /**
+   * Flash points by NFPA 30: Class II from 100 to under 140 °F (37.8 to 60 °C), Class III above.
+   */
+  @Test
+  void class_two_counts_as_class_one_does_and_class_three_does_not() {
+    assertThat(FireCodeCheck.flammable(flashing(37.7), GAL)).isEqualTo(GAL);
+    assertThat(FireCodeCheck.flammable(flashing(45), GAL)).isEqualTo(GAL);
+    assertThat(FireCodeCheck.flammable(flashing(59.9), GAL)).isEqualTo(GAL);
+    assertThat(FireCodeCheck.flammable(flashing(60), GAL)).isZero();
+  }
+
+  private static List<SolventShare> flashing(double celsius) {
+    Solvent s = Solvent.fromDataSheet("s", 0.8, 90, 0.01, celsius, 50, Optional.empty());
+    return List.of(new SolventShare(s, 1));
   }
 
   @Test

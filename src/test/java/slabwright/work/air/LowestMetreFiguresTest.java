@@ -179,4 +179,40 @@ class LowestMetreFiguresTest {
             List.of(new VapourStep.Liquid(Solvent.ACETONE, 1e15)));
     assertThat(CLOSED.airNeeded(flood, NONE)).isEmpty();
   }
+
+  /** The dye whose peak, laid whole at this air, is just the 15-minute limit. */
+  private static VapourStep justBorne(double share) {
+    double peak = QUARTER * 30 * FRESH / (LAYER * (1 - Math.exp(-CHANGES * 30 * share)));
+    double mm3 = MM3 * peak / VAPOUR;
+    return new VapourStep(
+        STEP.type(), STEP.name(), 0, 60, 30, List.of(new VapourStep.Liquid(Solvent.ACETONE, mm3)));
+  }
+
+  @Test
+  void the_air_that_is_asked_for_is_what_brings_the_peak_down_to_the_limit() {
+    VapourStep step = justBorne(1);
+    assertThat(CLOSED.airNeeded(step, NONE).orElseThrow()).isCloseTo(20, within(1e-6));
+    assertThat(AIR.airNeeded(step, NONE).orElseThrow()).isCloseTo(20, within(1e-6));
+  }
+
+  @Test
+  void the_share_that_is_borne_is_what_stays_below_the_limit_while_it_is_laid() {
+    assertThat(AIR.bearableShare(justBorne(0.5), NONE)).isCloseTo(0.5, within(1e-9));
+    assertThat(AIR.bearableShare(justBorne(0.2), NONE)).isCloseTo(0.2, within(1e-9));
+  }
+
+  @Test
+  void the_speed_that_is_borne_is_never_rounded_over_the_limit() {
+    assertThat(AIR.bearableSpeed(STEP, NONE, 480)).isLessThan(EIGHT_HOURS / steady());
+    assertThat(AIR.bearableSpeed(STEP, mask(50), 480)).isLessThan(DANGER / steady());
+  }
+
+  @Test
+  void a_share_that_goes_into_a_shift_a_whole_number_of_times_is_laid_so_often() {
+    double share = 0.25;
+    double once = breathed(60 * share) / EIGHT_HOURS / SHIFT;
+    int often = (int) Math.ceil(1 / once) + 3;
+    assertThat(AIR.sharesPerShift(STEP, share, mask(often * once))).isEqualTo(often);
+    assertThat(AIR.sharesPerShift(STEP, share, mask((often - 0.001) * once))).isEqualTo(often - 1);
+  }
 }

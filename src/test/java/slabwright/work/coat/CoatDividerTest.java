@@ -280,4 +280,49 @@ class CoatDividerTest {
     assertThat(divided.lines()).allMatch(l -> l.source() == DividedCoat.Source.PLAN);
     assertThat(divided.sections().get(0).region().area()).isCloseTo(30e6, within(1e3));
   }
+
+  /** 5 + 6 + 5 m of wall on the left and 7 + 6 + 7 m on the right; 30 and 42 of 72 m². */
+  @Example
+  void each_section_is_cut_in_along_its_own_walls_and_not_along_the_line() {
+    Region floor = hall(12_000, 6_000);
+    Line given = Line.of(new Vec(5_000, 0), new Vec(5_000, 6_000));
+    DividedCoat divided =
+        CoatDivider.plan(
+                job("sealer", floor, 2),
+                new DivisionParameters(floor, wayOut(floor), List.of(), List.of(given), DAY))
+            .divided()
+            .orElseThrow();
+    assertThat(divided.sections()).extracting(DividedCoat.Section::number).containsExactly(1, 2);
+    assertThat(divided.sections().get(0).share()).isCloseTo(30 / 72.0, within(1e-5));
+    assertThat(divided.sections().get(1).share()).isCloseTo(42 / 72.0, within(1e-5));
+    assertThat(divided.sections().get(0).plan().job().cutIn()).isCloseTo(16_000, within(2.0));
+    assertThat(divided.sections().get(1).plan().job().cutIn()).isCloseTo(20_000, within(2.0));
+    Product sealer = job("sealer", floor, 2).product();
+    double roller = sealer.laying().rollerMm().maybe().orElseThrow();
+    double lap = sealer.laying().lap().maybe().orElseThrow();
+    assertThat(divided.lap().orElseThrow())
+        .isCloseTo(roller * lap, within(1e-9))
+        .isBetween(10.0, 150.0);
+  }
+
+  /** A second less than the whole takes, and the floor is divided; just as long, and it is not. */
+  @Example
+  void a_coat_that_takes_just_the_working_day_is_laid_in_one_go() {
+    Region floor = hall(12_000, 6_000);
+    CoatParameters job = job("sealer", floor, 1, 18, 1);
+    CoatPlan whole = CoatPlan.of(job);
+    assertThat(whole.keepsWetEdge().maybe().orElseThrow()).isTrue();
+    Duration time = whole.coatTime().maybe().orElseThrow();
+    assertThat(divided(job, floor, time)).isEmpty();
+    DividedCoat parts = divided(job, floor, time.minusSeconds(1)).orElseThrow();
+    assertThat(parts.sections()).hasSizeGreaterThan(1);
+    assertThat(parts.sections())
+        .allSatisfy(s -> assertThat(s.plan().coatTime().maybe().orElseThrow()).isLessThan(time));
+  }
+
+  private static Optional<DividedCoat> divided(CoatParameters job, Region floor, Duration day) {
+    return CoatDivider.plan(
+            job, new DivisionParameters(floor, wayOut(floor), List.of(), List.of(), day))
+        .divided();
+  }
 }

@@ -1,6 +1,7 @@
 package slabwright.work.days;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.Duration;
 import java.time.LocalDate;
@@ -230,6 +231,31 @@ class DayPlannerTest {
     assertThat(KeepOutPeriod.of(plan))
         .containsExactly(
             new KeepOutPeriod("hall", List.of(Said.text("solvent")), span(MONDAY, 7, 13)));
+  }
+
+  @Test
+  void other_trades_stay_out_no_shorter_than_the_crew_is_told_to_work() {
+    KeepOut dry = new KeepOut(Said.text("solvent"), Duration.ofMinutes(20));
+    DayPlan plan =
+        plan(
+            TestSteps.coat("lay", "Lay", "hall", Duration.ofMinutes(61), 1),
+            TestSteps.coat(
+                    "mist", "Mist", "hall", Duration.ofMinutes(4), 1, StepWait.straightAfter("lay"))
+                .withKeepOut(dry));
+    // Planned from 8:01 to 8:05, told as 8:15 to 8:30: then it dries for 20 minutes.
+    assertThat(KeepOutPeriod.of(plan).get(0).span().toldAsShut())
+        .isEqualTo(new TimeSpan(MONDAY.atTime(8, 0), MONDAY.atTime(9, 0)));
+  }
+
+  @Test
+  void floors_that_the_same_air_gets_to_are_kept_off_as_long() {
+    KeepOut reaching =
+        new KeepOut(
+            Said.text("solvent"), hours(3), List.of(new KeepOut.Beside("terrace", "Terrace")));
+    DayPlan plan = plan(TestSteps.coat("dye", "Dye", "hall", hours(2), 1).withKeepOut(reaching));
+    assertThat(KeepOutPeriod.of(plan))
+        .extracting(KeepOutPeriod::area, KeepOutPeriod::span)
+        .containsExactly(tuple("hall", span(MONDAY, 7, 12)), tuple("Terrace", span(MONDAY, 7, 12)));
   }
 
   @Test

@@ -26,7 +26,7 @@ class DayTableTest {
   private static DayTable table() {
     WorkingWeek crew = WorkingWeek.weekdays(2, LocalTime.of(7, 0), hours(9));
     DayPlan plan = ((Planned.Days) DayPlanner.plan(COATS, crew, MONDAY)).plan();
-    return DayTable.of(plan, COATS);
+    return DayTable.of(plan);
   }
 
   private static DayTable.Line line(String id) {

@@ -27,6 +27,7 @@ import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
 import slabwright.work.book.ShopBook;
 import slabwright.work.coat.Kits;
+import slabwright.work.step.StepKind;
 
 class HandoversTest {
   private static final Site SITE = WorkSamples.tramHall();
@@ -94,7 +95,7 @@ class HandoversTest {
               assertThat(g.key()).isEqualTo("terrace/moisture-test");
               assertThat(Said.of(g.words())).startsWith("Terrace: Measure the slab's moisture");
               assertThat(Said.of(g.status()))
-                  .isEqualTo("declined by K. R. (invented) on Nov\u00a020,\u00a02026");
+                  .isEqualTo("declined by A. Castell (invented) on Nov\u00a020,\u00a02026");
             });
     assertThat(scope.included()).anyMatch(s -> Said.of(s).contains("Two-part clear topcoat"));
   }
@@ -337,6 +338,57 @@ class HandoversTest {
             .orElseThrow()
             .count();
     assertThat(line(PLAN, "topcoat").kits().maybe().orElseThrow().count()).isEqualTo(opened);
+  }
+
+  @Test
+  void what_is_used_up_is_bought_once_for_the_price_that_the_cost_has() {
+    List<CostLine> cost = Cost.of(PLAN).lines();
+    List<SupplyLine> supplies = SupplyLine.of(PLAN);
+    assertThat(supplies).extracting(s -> Said.of(s.what())).doesNotHaveDuplicates();
+    for (String word : List.of("Grit", "vinyl", "paper", "tape", "sleeves", "Brushes", "pails")) {
+      assertThat(supplies).as(word).anyMatch(s -> Said.of(s.what()).contains(word));
+    }
+    for (SupplyLine s : supplies) {
+      CostLine paid =
+          cost.stream().filter(c -> c.what().equals(s.what())).findFirst().orElseThrow();
+      assertThat(s.price()).isEqualTo(paid.amount());
+      assertThat(s.neededOn()).isPresent();
+    }
+  }
+
+  @Test
+  void film_is_wanted_before_the_day_on_which_it_is_tried() {
+    SupplyLine film =
+        SupplyLine.of(PLAN).stream()
+            .filter(s -> Said.of(s.what()).contains("vinyl"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(film.neededOn().orElseThrow())
+        .isBefore(
+            PLAN.days().maybe().orElseThrow().steps().stream()
+                .filter(s -> s.task().type().kind() == StepKind.TACK_TEST)
+                .findFirst()
+                .orElseThrow()
+                .start()
+                .toLocalDate());
+  }
+
+  @Test
+  void a_dye_for_the_floor_is_ordered_in_the_books_colour_or_asked_for() {
+    assertThat(line(PLAN, "water-dye").colour()).isPresent();
+    ShopBook none = WorkSamples.bookWith("product", "water-dye", "colour", "?");
+    assertThat(Said.of(line(WorkSamples.plan(SITE, none), "water-dye").name()))
+        .endsWith(", color to be chosen");
+  }
+
+  @Test
+  void advice_on_a_damp_slab_that_nobody_decided_on_stands_until_it_is_met_or_declined() {
+    List<Scope.GivenAdvice> unmet = Scope.of(PLAN).unmetMoisture();
+    assertThat(unmet).singleElement().matches(g -> g.advice().id() == AdviceId.BREATHING_HUMID);
+    FloorArea hall = SITE.areas().get(0);
+    Declined no = Declined.of(AdviceId.BREATHING_HUMID).withBy("A. Castell (invented)");
+    Site declined = SITE.withAreas(List.of(hall.withDeclined(List.of(no)), SITE.areas().get(1)));
+    assertThat(Scope.of(WorkSamples.plan(declined)).unmetMoisture()).isEmpty();
   }
 
   @Test

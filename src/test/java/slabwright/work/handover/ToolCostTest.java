@@ -2,18 +2,25 @@ package slabwright.work.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import slabwright.site.Site;
 import slabwright.site.job.JobCrew;
+import slabwright.work.MeterWatch;
 import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.TimeSpan;
 
 /** Tools of the invented example shop, priced piece by piece. */
 class ToolCostTest {
@@ -42,11 +49,60 @@ class ToolCostTest {
   }
 
   @Test
-  void two_of_one_tool_cost_twice_the_days() {
+  void each_piece_of_a_tool_is_paid_for_the_days_on_which_a_step_holds_it() {
+    WorkPlan plan = WorkSamples.plan(WorkSamples.tramHall());
+    List<CostLine> lines = Cost.of(plan).lines();
+    for (String tool : List.of("vacuum large", "vacuum small", "hand grinder 5", "sprayer")) {
+      assertThat(days(named(lines, tool).get(0))).as(tool).isEqualTo(held(plan, tool));
+    }
+    long any =
+        Stream.of("vacuum large", "vacuum small").mapToLong(t -> held(plan, t)).max().orElseThrow();
+    assertThat(held(plan, "vacuum large") + held(plan, "vacuum small")).isLessThan(2 * any);
+  }
+
+  @Test
+  void two_of_one_tool_are_counted_one_by_one() {
     ShopBook twice = ShopBook.of(BookSamples.text().with("tool", "hand grinder 5", "count", "2"));
-    CostLine two = named(lines(Map.of(), twice), "hand grinder 5").get(0);
-    CostLine single = named(lines(Map.of(), BookSamples.book()), "hand grinder 5").get(0);
-    assertThat(two.amount().maybe().orElseThrow())
-        .isEqualTo(single.amount().maybe().orElseThrow().multiply(BigDecimal.valueOf(2)));
+    WorkPlan plan = WorkSamples.plan(WorkSamples.tramHall(), twice);
+    assertThat(days(named(Cost.of(plan).lines(), "hand grinder 5").get(0)))
+        .isEqualTo(held(plan, "hand grinder 5 (1)") + held(plan, "hand grinder 5 (2)"));
+  }
+
+  @Test
+  void who_stays_away_has_no_day_of_protection_and_a_sample_panel_has_its_gas_meter() {
+    WorkPlan plan = WorkSamples.plan(WorkSamples.tramHall());
+    List<CostLine> lines = Cost.of(plan).lines();
+    DayPlan days = plan.days().maybe().orElseThrow();
+    Set<String> present = new HashSet<>();
+    Set<LocalDate> metered = new HashSet<>();
+    for (ScheduledStep s : days.steps()) {
+      for (TimeSpan t : s.spans()) {
+        s.who().persons().forEach(p -> present.add(t.start().toLocalDate() + " " + p));
+        if (s.task().keepOut().isPresent()) { // solvent is out
+          metered.add(t.start().toLocalDate());
+          MeterWatch.of(days, s)
+              .person()
+              .ifPresent(p -> present.add(t.start().toLocalDate() + " " + p));
+        }
+      }
+    }
+    CostLine protection = named(lines, "Protection of the crew: cartridges, gloves, suits").get(0);
+    assertThat(days(protection)).isEqualTo(present.size()).isLessThan(3L * 9);
+    assertThat(days(named(lines, "Gas meter that shows ppm of vapor, with pump and hose").get(0)))
+        .isEqualTo(metered.size());
+  }
+
+  private static long days(CostLine line) {
+    String text = Said.of(line.quantity().maybe().orElseThrow());
+    return Long.parseLong(text.replaceAll("\\D.*", ""));
+  }
+
+  private static long held(WorkPlan plan, String tool) {
+    return plan.days().maybe().orElseThrow().steps().stream()
+        .filter(s -> s.who().tools().stream().anyMatch(t -> t.name().equals(tool)))
+        .flatMap(s -> s.spans().stream())
+        .map(t -> t.start().toLocalDate())
+        .distinct()
+        .count();
   }
 }

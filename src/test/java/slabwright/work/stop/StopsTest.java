@@ -2,7 +2,6 @@ package slabwright.work.stop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -115,7 +114,7 @@ class StopsTest {
   }
 
   @Test
-  void an_open_stop_leaves_the_job_in_order_and_without_dates_or_calendar() {
+  void an_open_stop_leaves_the_job_in_order_and_without_dates() {
     WorkPlan open = WorkSamples.plan(hallWith(List.of()));
     assertThat(open.days().isKnown()).isFalse();
     assertThat(open.outlook().order().isKnown()).isTrue();
@@ -123,7 +122,6 @@ class StopsTest {
         .extracting(Message::key)
         .contains("work.stop.asbestos")
         .doesNotContain("work.stop.owners-survey");
-    assertThat(open.calendar(Instant.EPOCH, Said::of).isKnown()).isFalse();
   }
 
   @Test

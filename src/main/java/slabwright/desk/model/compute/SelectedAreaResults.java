@@ -93,11 +93,16 @@ public final class SelectedAreaResults implements AutoCloseable {
     return glance;
   }
 
-  /** The exact figures of what is shown while it is dragged, as far as they are known. */
+  /**
+   * The exact figures of what is dragged, or of how it lay a moment ago, as far as they are known.
+   */
   public Optional<FloorFigures> followed() {
-    return followed
-        .filter(f -> focus.area().equals(Optional.of(f.area())))
-        .flatMap(Takeoffs.Followed::figures);
+    return followed.flatMap(Takeoffs.Followed::figures);
+  }
+
+  /** The floor that the exact figures of a drag are of. */
+  public Optional<FloorArea> followedArea() {
+    return followed.filter(f -> f.figures().isPresent()).map(Takeoffs.Followed::area);
   }
 
   /** The inlays as they were when the plan last rested. */
@@ -117,6 +122,11 @@ public final class SelectedAreaResults implements AutoCloseable {
   /** Whether inlays are being worked on. */
   public boolean isWorking() {
     return inlayWork.isBusy();
+  }
+
+  /** Whether there are exact figures of the floor as it is dragged just now. */
+  public boolean isFollowedTrue() {
+    return followedArea().isPresent() && followedArea().equals(focus.area());
   }
 
   /** Whether the glance is of the floor as it is shown. */

@@ -25,7 +25,7 @@ final class Takeoffs implements AutoCloseable {
 
   private record Moved(FloorArea area, FollowedTakeoff from) {}
 
-  /** The exact figures of a floor whose marks were moved; none when more must be looked at. */
+  /** The exact figures of a floor with something moved; none when more must be looked at. */
   record Followed(FloorArea area, Optional<FloorFigures> figures) {}
 
   /** Where answers go. */

@@ -6,6 +6,7 @@ import java.awt.font.TextAttribute;
 import java.text.AttributedCharacterIterator;
 import java.text.CharacterIterator;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.batik.gvt.font.AWTGVTFont;
 import org.apache.batik.gvt.font.GVTFont;
 import org.apache.batik.gvt.font.GVTGlyphVector;
@@ -71,18 +72,42 @@ final class HighResolutionFont extends Font {
       return plain.isBold() && !FontFamily.isBold(plain);
     }
 
+    /** Whether it gives the same letters in the same size. */
+    boolean isSameAs(Fine other) {
+      return units == other.units && plain.equals(other.plain);
+    }
+
     /** Whether this text is set as the font asks. */
     boolean canSet(CharacterIterator text) {
       return shaped(text).filter(s -> !s.isUnjoined()).isPresent();
     }
 
+    /** Whether this text begins within a joined letter that is painted otherwise. */
+    boolean isTorn(CharacterIterator text) {
+      return shaped(text).filter(ShapedLetters::isTorn).isPresent();
+    }
+
     private Optional<ShapedLetters> shaped(CharacterIterator text) {
-      boolean kerned = asked(text, GVTAttributedCharacterIterator.TextAttribute.KERNING).isEmpty();
+      if (text instanceof AttributedCharacterIterator a) {
+        return RunningText.part(a, () -> shaped(letters(text), key -> asked(a, key)));
+      }
+      return shaped(letters(text), key -> null);
+    }
+
+    /**
+     * Letters as this font shapes them.
+     *
+     * @param asked what the text asks for, by attribute; null where it asks for nothing
+     */
+    Optional<ShapedLetters> shaped(
+        char[] letters, Function<AttributedCharacterIterator.Attribute, Object> asked) {
+      boolean kerned =
+          distance(asked.apply(GVTAttributedCharacterIterator.TextAttribute.KERNING)).isEmpty();
       boolean spread =
-          asked(text, GVTAttributedCharacterIterator.TextAttribute.LETTER_SPACING)
+          distance(asked.apply(GVTAttributedCharacterIterator.TextAttribute.LETTER_SPACING))
               .filter(s -> s != 0)
               .isPresent();
-      return ShapedLetters.of(plain.deriveFont(UNITS), letters(text), kerned, !spread);
+      return ShapedLetters.of(plain.deriveFont(UNITS), letters, kerned, !spread);
     }
 
     @Override
@@ -96,16 +121,17 @@ final class HighResolutionFont extends Font {
           .orElseGet(() -> super.createGlyphVector(frc, text));
     }
 
-    /** A distance of its own that the text asks for. */
-    private static Optional<Float> asked(
-        CharacterIterator text, AttributedCharacterIterator.Attribute which) {
-      if (!(text instanceof AttributedCharacterIterator a)) {
-        return Optional.empty();
-      }
+    private static Object asked(
+        AttributedCharacterIterator text, AttributedCharacterIterator.Attribute which) {
       int before = text.getIndex();
       text.first();
-      Object value = a.getAttribute(which);
+      Object value = text.getAttribute(which);
       text.setIndex(before);
+      return value;
+    }
+
+    /** A distance of its own that the text asks for. */
+    private static Optional<Float> distance(Object value) {
       return value instanceof Float f && !f.isNaN() ? Optional.of(f) : Optional.empty();
     }
 

@@ -1,6 +1,10 @@
 package slabwright.inlay.artwork.batik;
 
+import java.text.AttributedCharacterIterator;
+import java.text.AttributedCharacterIterator.Attribute;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.Set;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.bridge.BridgeContext;
@@ -41,6 +45,17 @@ final class SceneBuilder {
     @Override
     protected FontFamilyResolver getFontFamilyResolver() {
       return fonts;
+    }
+
+    @Override
+    protected AttributedCharacterIterator createModifiedACIForFontMatching(
+        AttributedCharacterIterator line) {
+      // the library's set has no type parameter
+      Set<Attribute> borders = new HashSet<>();
+      for (Object border : getTextRunBoundaryAttributes()) {
+        borders.add((Attribute) border);
+      }
+      return RunningText.shapedOverBorders(super.createModifiedACIForFontMatching(line), borders);
     }
   }
 

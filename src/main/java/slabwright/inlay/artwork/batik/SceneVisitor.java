@@ -16,6 +16,7 @@ import org.apache.batik.gvt.FillShapePainter;
 import org.apache.batik.gvt.GraphicsNode;
 import org.apache.batik.gvt.MarkerShapePainter;
 import org.apache.batik.gvt.ProxyGraphicsNode;
+import org.apache.batik.gvt.RootGraphicsNode;
 import org.apache.batik.gvt.ShapeNode;
 import org.apache.batik.gvt.ShapePainter;
 import org.apache.batik.gvt.StrokeShapePainter;
@@ -144,7 +145,7 @@ final class SceneVisitor {
     if (node.getComposite() instanceof AlphaComposite a) {
       state = state.faded(a.getAlpha());
     }
-    if (node.getClip() != null) {
+    if (node.getClip() != null && !isPageToCompare(node)) {
       ClipOutlines clip = ClipCarrier.outlines(node.getClip().getClipPath());
       state = state.clipped(clip.transformed(state.toPage()));
     }
@@ -152,6 +153,11 @@ final class SceneVisitor {
       state = state.masked(mask(node, state));
     }
     return state;
+  }
+
+  /** The page hides nothing of what is compared: a cutter's program takes it whole. */
+  private boolean isPageToCompare(GraphicsNode node) {
+    return purpose == Purpose.LINES && node.getParent() instanceof RootGraphicsNode;
   }
 
   private SoftMask mask(GraphicsNode node, SceneState state) {

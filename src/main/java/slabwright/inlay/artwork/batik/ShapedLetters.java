@@ -7,8 +7,10 @@ import java.awt.font.TextAttribute;
 import java.text.Bidi;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A line of text as its font shapes it: pair kerning, joined letters (ligatures) and letters that
@@ -22,21 +24,30 @@ final class ShapedLetters {
 
   private final int[] codes;
   private final double[] advances;
-  private final boolean[] other;
-  private final boolean plain;
-  private final boolean unjoined;
 
-  private ShapedLetters(int[] codes, double[] advances, GlyphVector apart, boolean joined) {
+  /** For each character, the first of those that its shape stands for. */
+  private final int[] heads;
+
+  private final boolean[] other;
+  private final boolean[] moved;
+  private final boolean[] separated;
+  private final boolean torn;
+
+  private ShapedLetters(
+      int[] codes,
+      double[] advances,
+      int[] heads,
+      boolean[] other,
+      boolean[] moved,
+      boolean[] separated,
+      boolean torn) {
     this.codes = codes;
     this.advances = advances;
-    other = new boolean[codes.length];
-    unjoined = !joined && separate(apart);
-    boolean same = true;
-    for (int i = 0; i < codes.length; i++) {
-      other[i] = codes[i] != apart.getGlyphCode(i);
-      same &= !other[i] && Math.abs(advances[i] - advance(apart, i)) <= LEVEL;
-    }
-    plain = same;
+    this.heads = heads;
+    this.other = other;
+    this.moved = moved;
+    this.separated = separated;
+    this.torn = torn;
   }
 
   /**
@@ -65,6 +76,7 @@ final class ShapedLetters {
             .layoutGlyphVector(EXACT, text, 0, text.length, Font.LAYOUT_LEFT_TO_RIGHT);
     int[] codes = new int[text.length];
     double[] advances = new double[text.length];
+    int[] heads = new int[text.length];
     Arrays.fill(codes, font.createGlyphVector(EXACT, " ").getGlyphCode(0));
     int last = -1;
     for (int g = 0; g < set.getNumGlyphs(); g++) {
@@ -78,23 +90,66 @@ final class ShapedLetters {
         codes[at] = set.getGlyphCode(g);
       }
       if (last >= 0) {
+        heads[at] = last;
         advances[last] += advance(set, g);
       }
     }
-    return Optional.of(new ShapedLetters(codes, advances, apart, joined));
+    for (int i = 1; i < text.length; i++) {
+      heads[i] = Math.max(heads[i], heads[i - 1]);
+    }
+    return Optional.of(compared(codes, advances, heads, apart, joined));
   }
 
-  /** Letters that stand apart don't change beside others either, which can't be asked for. */
-  private boolean separate(GlyphVector apart) {
-    boolean any = false;
-    for (int i = 0; i < codes.length; i++) {
-      if (codes[i] != apart.getGlyphCode(i)) {
+  private static ShapedLetters compared(
+      int[] codes, double[] advances, int[] heads, GlyphVector apart, boolean joined) {
+    int n = codes.length;
+    boolean[] other = new boolean[n];
+    boolean[] moved = new boolean[n];
+    boolean[] separated = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      if (!joined && codes[i] != apart.getGlyphCode(i)) {
+        // letters that stand apart don't change beside others either, which can't be asked for
         codes[i] = apart.getGlyphCode(i);
         advances[i] = advance(apart, i);
-        any = true;
+        heads[i] = i;
+        separated[i] = true;
       }
+      other[i] = codes[i] != apart.getGlyphCode(i);
+      moved[i] = Math.abs(advances[i] - advance(apart, i)) > LEVEL;
     }
-    return any;
+    return new ShapedLetters(codes, advances, heads, other, moved, separated, false);
+  }
+
+  /** Pieces that were shaped each by itself, as one line. */
+  static ShapedLetters joined(List<ShapedLetters> pieces) {
+    int n = pieces.stream().mapToInt(ShapedLetters::length).sum();
+    ShapedLetters all =
+        new ShapedLetters(
+            new int[n],
+            new double[n],
+            new int[n],
+            new boolean[n],
+            new boolean[n],
+            new boolean[n],
+            false);
+    int at = 0;
+    for (ShapedLetters p : pieces) {
+      System.arraycopy(p.codes, 0, all.codes, at, p.length());
+      System.arraycopy(p.advances, 0, all.advances, at, p.length());
+      System.arraycopy(p.other, 0, all.other, at, p.length());
+      System.arraycopy(p.moved, 0, all.moved, at, p.length());
+      System.arraycopy(p.separated, 0, all.separated, at, p.length());
+      for (int i = 0; i < p.length(); i++) {
+        all.heads[at + i] = at + p.heads[i];
+      }
+      at += p.length();
+    }
+    return all;
+  }
+
+  /** How many characters. */
+  int length() {
+    return codes.length;
   }
 
   private static double advance(GlyphVector v, int i) {
@@ -103,12 +158,47 @@ final class ShapedLetters {
 
   /** Whether every character has its own plain shape and advance. */
   boolean isPlain() {
-    return plain;
+    return !any(other) && !any(moved);
   }
 
   /** Whether letters that the font joins or changes had to be taken apart, so kerning is lost. */
   boolean isUnjoined() {
-    return unjoined;
+    return any(separated);
+  }
+
+  private static boolean any(boolean[] all) {
+    for (boolean one : all) {
+      if (one) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The first of the characters that a character's shape stands for: itself, or one before it. */
+  int head(int i) {
+    return heads[i];
+  }
+
+  /**
+   * The letters of one element.
+   *
+   * @param torn whether its first letter is joined to one before it that is painted otherwise
+   */
+  ShapedLetters part(int from, int to, boolean torn) {
+    return new ShapedLetters(
+        Arrays.copyOfRange(codes, from, to),
+        Arrays.copyOfRange(advances, from, to),
+        IntStream.range(from, to).map(i -> heads[i] - from).toArray(),
+        Arrays.copyOfRange(other, from, to),
+        Arrays.copyOfRange(moved, from, to),
+        Arrays.copyOfRange(separated, from, to),
+        torn);
+  }
+
+  /** Whether it begins within a joined letter that is painted otherwise. */
+  boolean isTorn() {
+    return torn;
   }
 
   /** The font's numbers of the shapes. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.batik.gvt.GraphicsNode;
 import slabwright.inlay.artwork.ArtworkPage;
+import slabwright.inlay.artwork.ClippedOutlines;
 import slabwright.inlay.artwork.DrawnOutline;
 import slabwright.inlay.artwork.DrawnOutlines;
 import slabwright.inlay.artwork.OutlinesResult;
@@ -28,7 +29,9 @@ import slabwright.inlay.artwork.css.SvgReader;
 import slabwright.inlay.artwork.css.UseExpansionValidator;
 import slabwright.shape.FillRule;
 import slabwright.shape.Line;
+import slabwright.shape.Region;
 import slabwright.shape.Ring;
+import slabwright.shape.Vec;
 
 /** Reads the outlines that an SVG file draws, at the size the file states. */
 public final class SvgOutlinesReader {
@@ -104,22 +107,28 @@ public final class SvgOutlinesReader {
     tolerance = Math.min(TOLERANCE_MM, PAGE_SHARE * scale * Math.max(page.width(), page.height()));
     GraphicsNode all = SceneBuilder.build(root, page, book, notes);
     SceneVisitor.Lines scene = SceneVisitor.shapesAndLines(all, notes);
+    ClippedOutlines clips = new ClippedOutlines(toMm, tolerance);
     for (int i = 0; i < scene.shapes().size(); i++) {
-      add(scene.shapes().get(i), isLetter(scene, i) ? DrawnOutlines.WORDS : layer);
+      add(scene.shapes().get(i), clips, isLetter(scene, i) ? DrawnOutlines.WORDS : layer);
     }
     for (SceneVisitor.Lines.Lettering text : scene.texts()) {
       words.add(new DrawnOutlines.DrawnWords(text.text(), text.at().times(scale)));
     }
-    if (layer.isEmpty() && isMoreThanFills(scene.shapes())) {
+    if (layer.isEmpty() && isMoreThanFills(scene.shapes(), page)) {
       List<PaintedShape> seen = SceneVisitor.shapes(all, new AffineTransform(), notes);
       painted = PaintedAreas.of(seen, toMm, tolerance);
     }
+    if (clips.unread().isPresent()) {
+      painted = new PaintedPage(List.of(), clips.unread());
+    }
   }
 
-  /** Whether several colors are painted, and not by whole fills alone. */
-  private static boolean isMoreThanFills(List<PaintedShape> shapes) {
+  /** Whether several colors are painted, and not by whole fills alone: a page may cut them off. */
+  private static boolean isMoreThanFills(List<PaintedShape> shapes, ArtworkPage page) {
     boolean fills =
-        shapes.stream().noneMatch(s -> s.line() || !s.clips().isEmpty() || !s.masks().isEmpty());
+        !page.hasEdge()
+            && shapes.stream()
+                .noneMatch(s -> s.line() || !s.clips().isEmpty() || !s.masks().isEmpty());
     return !fills && shapes.stream().map(PaintedShape::hex).distinct().count() > 1;
   }
 
@@ -127,20 +136,38 @@ public final class SvgOutlinesReader {
     return scene.texts().stream().anyMatch(t -> t.from() <= i && i < t.to());
   }
 
-  private void add(PaintedShape s, String layer) {
+  private void add(PaintedShape s, ClippedOutlines clips, String layer) {
     if (s.line()) {
-      Path2D open = parts(s.outline(), false);
-      PathFlattener.chains(open, toMm, tolerance)
-          .forEach(chain -> lines.add(new DrawnOutlines.DrawnLine(new Line(chain), layer)));
+      for (List<Vec> chain : PathFlattener.chains(parts(s.outline(), false), toMm, tolerance)) {
+        Line whole = new Line(chain);
+        addLines(clips.cut(s, whole).orElse(List.of(whole)), layer);
+      }
+      List<Ring> whole = new ArrayList<>();
+      for (Ring ring : PathFlattener.rings(parts(s.outline(), true), toMm, tolerance)) {
+        clips.cut(s, ring).ifPresentOrElse(seen -> addLines(seen, layer), () -> whole.add(ring));
+      }
+      add(whole, rule(s), Optional.empty(), layer);
+    } else {
+      List<Ring> rings = PathFlattener.rings(s.outline(), toMm, tolerance);
+      Optional<Region> seen = clips.cut(s, rings, rule(s));
+      add(seen.map(Region::rings).orElse(rings), rule(s), Optional.of(s.hex()), layer);
     }
-    Path2D path = s.line() ? parts(s.outline(), true) : s.outline();
-    List<Ring> rings = PathFlattener.rings(path, toMm, tolerance);
-    FillRule rule =
-        path.getWindingRule() == PathIterator.WIND_EVEN_ODD ? FillRule.EVEN_ODD : FillRule.NONZERO;
+  }
+
+  private void addLines(List<Line> seen, String layer) {
+    seen.forEach(line -> lines.add(new DrawnOutlines.DrawnLine(line, layer)));
+  }
+
+  private void add(List<Ring> rings, FillRule rule, Optional<String> fill, String layer) {
     if (!rings.isEmpty()) {
-      Optional<String> fill = Optional.of(s.hex()).filter(h -> !s.line());
       outlines.add(new DrawnOutline(rings, rule, fill, layer));
     }
+  }
+
+  private static FillRule rule(PaintedShape s) {
+    return s.outline().getWindingRule() == PathIterator.WIND_EVEN_ODD
+        ? FillRule.EVEN_ODD
+        : FillRule.NONZERO;
   }
 
   /** The subpaths that close, or those that don't. */

@@ -1,5 +1,6 @@
 package slabwright.inlay.artwork.batik;
 
+import java.awt.AlphaComposite;
 import java.awt.Paint;
 import java.awt.Stroke;
 import java.awt.geom.Rectangle2D;
@@ -40,7 +41,9 @@ final class TextVisitor {
       run.getACI().first();
       if (run.getACI().getAttribute(TextAttribute.PAINT_INFO) instanceof TextPaintInfo paint
           && paint.visible) {
-        draw(run.getLayout(), paint, state);
+        // that of the text itself is its node's; the library gives this for the elements within
+        double own = paint.composite instanceof AlphaComposite a ? a.getAlpha() : 1;
+        draw(run.getLayout(), paint, state.faded(own));
         checkFont(run, state);
       }
     }
@@ -119,6 +122,9 @@ final class TextVisitor {
     }
     if (!font.canSet(text)) {
       all.add(Message.of("inlay.text-visitor.not-shaped", shown));
+    }
+    if (font.isTorn(text)) {
+      all.add(Message.of("inlay.text-visitor.joined-over-paints", shown));
     }
     return all;
   }

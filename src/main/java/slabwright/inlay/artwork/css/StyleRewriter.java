@@ -1,6 +1,7 @@
 package slabwright.inlay.artwork.css;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -34,6 +35,18 @@ final class StyleRewriter {
   /** Said or done for each text by itself; the library would stumble over their values. */
   private static final Set<String> OF_TEXT =
       Set.of("inline-size", "shape-inside", "shape-subtract", "text-transform", "white-space");
+
+  /** As browsers take them, in px. The SVG library has a scale of its own. */
+  private static final Map<String, String> FONT_SIZES =
+      Map.of(
+          "xx-small", "9px",
+          "x-small", "10px",
+          "small", "13px",
+          "medium", "16px",
+          "large", "18px",
+          "x-large", "24px",
+          "xx-large", "32px",
+          "xxx-large", "48px");
 
   private final Set<String> ids;
   private final PercentageBase viewport;
@@ -110,6 +123,9 @@ final class StyleRewriter {
       return;
     }
     unsupported(property, value);
+    if (property.equals("font-size")) {
+      value = FONT_SIZES.getOrDefault(value.toLowerCase(Locale.ROOT), value);
+    }
     if (property.endsWith("opacity")) {
       value = fraction(value);
     }

@@ -2,6 +2,7 @@ package slabwright.inlay.artwork.css;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,16 @@ final class TextStyles {
   private static final Set<String> TEXTS = Set.of("text", "tspan", "textPath", "tref", "a");
   private static final Set<String> PLAIN =
       Set.of("", "normal", "none", "auto", "inherit", "initial");
+
+  /** No unit that is taken from a font's small letters or digits: browsers measure those. */
+  private static final String NO_LETTERS_HEIGHT = "(?!.*\\d(ex|ch|ic|cap|lh|rlh)\\b).*";
+
+  /**
+   * All of a font in one: styles and weights that are drawn, a size, perhaps a height, families.
+   */
+  private static final String PLAIN_FONT =
+      "(?:(?:normal|italic|oblique|bold|bolder|400|700)\\s+)*"
+          + "(?:larger|smaller|[\\d.]+(?:px|pt|pc|mm|cm|in|em|rem|q|%))(?:\\s*/\\s*\\S+)?\\s.*";
 
   /** By property, the values that are drawn as asked, beside the plain ones. */
   private static final Map<String, Pattern> DRAWN =
@@ -48,6 +59,13 @@ final class TextStyles {
           drawn("font-weight", "400|700|bold|bolder"),
           drawn("dominant-baseline", "alphabetic"),
           drawn("alignment-baseline", "alphabetic|baseline"),
+          drawn("direction", "ltr"),
+          drawn("kerning", ""),
+          drawn("font", PLAIN_FONT),
+          drawn("font-size", NO_LETTERS_HEIGHT),
+          drawn("letter-spacing", NO_LETTERS_HEIGHT),
+          drawn("word-spacing", NO_LETTERS_HEIGHT),
+          drawn("baseline-shift", NO_LETTERS_HEIGHT),
           drawn("text-transform", "uppercase|lowercase|capitalize"),
           drawn("white-space", "pre|pre-wrap|pre-line|nowrap|break-spaces"));
 
@@ -60,6 +78,9 @@ final class TextStyles {
 
   private final MatchedRules matched;
   private final WarningCollector notes;
+
+  /** Which letters' case is asked for, by element. */
+  private final IdentityHashMap<SvgElement, String> cases = new IdentityHashMap<>();
 
   private TextStyles(MatchedRules matched, WarningCollector notes) {
     this.matched = matched;
@@ -82,6 +103,11 @@ final class TextStyles {
       check(e, style);
       change(e, style);
     }
+    if (text) {
+      turnAll(e);
+      TextDoubts.look(path, matched, notes);
+      cases.put(e, style.getOrDefault("text-transform", "none"));
+    }
     Map<String, String> inner = new HashMap<>(style);
     // a line's own measures hold for all that stands in it
     OWN.stream().filter(p -> !text).forEach(inner::remove);
@@ -90,6 +116,23 @@ final class TextStyles {
       visit(path, inner);
       path.remove(path.size() - 1);
     }
+    if (e.is("text")) {
+      transform(e, new boolean[1]);
+    }
+  }
+
+  /** In the order of reading: a word may run over pieces and over elements. */
+  private void transform(SvgElement e, boolean[] inWord) {
+    e.children.replaceAll(
+        child -> {
+          if (child instanceof SvgText t) {
+            return new SvgText(transformed(t.text(), cases.getOrDefault(e, "none"), inWord));
+          }
+          if (child instanceof SvgElement inner && cases.containsKey(inner)) {
+            transform(inner, inWord);
+          }
+          return child;
+        });
   }
 
   private Map<String, String> style(List<SvgElement> path, Map<String, String> outer) {
@@ -115,43 +158,22 @@ final class TextStyles {
           if (!PLAIN.contains(value) && !DRAWN.get(property).matcher(value).matches()) {
             notes.add(
                 Kind.TEXT_SET_OTHERWISE,
-                Message.of("inlay.text-styles.set-otherwise", shown(e), property, value));
+                Message.of("inlay.text-styles.set-otherwise", shown(e.text()), property, value));
           }
         });
-    boolean spread = !e.get("textLength").isBlank() && e.text().strip().length() > 2;
-    if (spread && !e.get("lengthAdjust").equals("spacingAndGlyphs")) {
-      // the SVG library spreads wide letters more than narrow ones
-      notes.add(
-          Kind.TEXT_SET_OTHERWISE,
-          Message.of(
-              "inlay.text-styles.set-otherwise", shown(e), "textLength", e.get("textLength")));
-    }
   }
 
-  private static String shown(SvgElement e) {
-    String text = e.text().strip().replaceAll("\\s+", " ");
+  static String shown(String letters) {
+    String text = letters.strip().replaceAll("\\s+", " ");
     return text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "…" : text;
   }
 
   private static void change(SvgElement e, Map<String, String> style) {
-    String how = style.getOrDefault("text-transform", "none");
-    // a text may be kept in pieces, and a word run over them
-    boolean[] inWord = {false};
-    e.children.replaceAll(
-        child ->
-            child instanceof SvgText t ? new SvgText(transformed(t.text(), how, inWord)) : child);
     if (Stream.of("font-variant", "font-variant-ligatures")
         .map(p -> style.getOrDefault(p, ""))
         .anyMatch(v -> v.equals("none") || v.equals("no-common-ligatures"))) {
       // letters with a distance of their own don't join; this one is too small to be seen
       e.attributes.putIfAbsent("letter-spacing", "0.00001");
-    }
-    String[] turns = e.get("rotate").strip().split("[\\s,]+", -1);
-    if (!turns[0].isEmpty()) {
-      // the last turn holds for all letters that follow; the SVG library leaves them upright
-      String more = " " + turns[turns.length - 1];
-      int lacking = Math.max(0, Math.min(MOST_TURNED, e.text().length()) - turns.length);
-      e.attributes.put("rotate", String.join(" ", turns) + more.repeat(lacking));
     }
     String space = style.getOrDefault("white-space", "normal");
     if (space.startsWith("pre") || space.equals("break-spaces")) {
@@ -159,11 +181,24 @@ final class TextStyles {
     }
   }
 
+  /** The last turn holds for all letters that follow; the SVG library leaves them upright. */
+  private static void turnAll(SvgElement e) {
+    String[] turns = e.get("rotate").strip().split("[\\s,]+", -1);
+    if (!turns[0].isEmpty()) {
+      int[] letters = {0};
+      e.walk(inside -> letters[0] += inside.text().length());
+      String more = " " + turns[turns.length - 1];
+      int lacking = Math.max(0, Math.min(MOST_TURNED, letters[0]) - turns.length);
+      e.attributes.put("rotate", String.join(" ", turns) + more.repeat(lacking));
+    }
+  }
+
   private static String transformed(String text, String how, boolean[] inWord) {
+    String capitalized = capitalized(text, inWord);
     return switch (how) {
       case "uppercase" -> text.toUpperCase(Locale.ROOT);
       case "lowercase" -> text.toLowerCase(Locale.ROOT);
-      case "capitalize" -> capitalized(text, inWord);
+      case "capitalize" -> capitalized;
       default -> text;
     };
   }

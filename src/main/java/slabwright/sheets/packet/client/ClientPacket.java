@@ -32,7 +32,7 @@ import slabwright.site.FloorArea;
 import slabwright.units.Message;
 import slabwright.work.AreaResult;
 
-/** The client's pages: the floor, each graphic, the offer, the dates and the care. */
+/** The client's pages: floor, each graphic, offer, what is seen to before, dates and care. */
 public final class ClientPacket {
   /** The longer side of a graphic, mm: a little over 6 in. */
   private static final double GRAPHIC = 152.5;
@@ -71,6 +71,9 @@ public final class ClientPacket {
     }
     Message offer = Message.of("sheets.offer-page.title");
     pages.addAll(missing.or(context, offer, "", false, () -> new OfferPage(job, context).drafts()));
+    Message before = Message.of("sheets.before-page.title");
+    pages.addAll(
+        missing.or(context, before, "", false, () -> new BeforePage(job, context).drafts()));
     Message dates = Message.of("sheets.dates-page.title");
     pages.addAll(missing.or(context, dates, "", false, () -> new DatesPage(job, context).drafts()));
     Message order = Message.of("sheets.change-order.title");
@@ -183,7 +186,7 @@ public final class ClientPacket {
         new PairBlock(
             0.5,
             List.of(new SignBlock(context.say("sheets.client-packet.approve"), context)),
-            List.of(new SignBlock(context.say("sheets.client-packet.sample"), context))));
+            List.of(new SignBlock(sample(), context))));
     Bounds painted = placed.plan().openings().bounds();
     String size =
         context.say(
@@ -194,6 +197,12 @@ public final class ClientPacket {
         context,
         page(context.say("sheets.client-packet.graphic", placed.inlay().name()), size),
         blocks);
+  }
+
+  private String sample() {
+    return BeforePage.sampleSigned(job, context)
+        .map(t -> context.say("sheets.client-packet.sample-on", t))
+        .orElse(context.say("sheets.client-packet.sample"));
   }
 
   /** Where it lies, from the one origin that all papers set out from, and how it reads. */

@@ -26,8 +26,10 @@ import slabwright.sheets.page.TableColumn;
 import slabwright.site.Exposure;
 import slabwright.site.Finish;
 import slabwright.site.Mark;
+import slabwright.units.ColourNaming;
 import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.book.ProductKind;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.Scope;
@@ -70,20 +72,7 @@ final class OfferPage {
     if (offer) {
       blocks.add(signed());
     }
-    scope
-        .declined()
-        .forEach(
-            g ->
-                blocks.add(
-                    new KeptBlock(
-                        List.of(
-                            new Gap(2),
-                            new SignBlock(
-                                context.say(
-                                    "sheets.offer-page.declined",
-                                    context.say(g.words()),
-                                    context.say(g.status())),
-                                context)))));
+    blocks.addAll(advice());
     List<PageDraft> pages = ColumnPages.of(context, draft, blocks);
     if (pages.size() == 1) {
       return pages;
@@ -91,7 +80,41 @@ final class OfferPage {
     // rather than a page with a line to sign alone: the lists smaller, the price and all lines not
     blocks.subList(0, lists).replaceAll(DenseBlock::new);
     List<PageDraft> dense = ColumnPages.of(context, draft, blocks);
+    if (dense.size() > 1) {
+      // then the advice too; what is ordered, the price and its lines stay as they are
+      blocks.subList(offer ? lists + 1 : lists, blocks.size()).replaceAll(DenseBlock::new);
+      dense = ColumnPages.of(context, draft, blocks);
+    }
     return dense.size() < pages.size() ? dense : pages;
+  }
+
+  /** Lines to sign for advice that the work does not follow, two beside each other. */
+  private List<Block> advice() {
+    List<Block> lines =
+        Stream.concat(
+                scope.unmetMoisture().stream().map(this::unmet),
+                scope.declined().stream().map(this::declined))
+            .map(sentence -> (Block) new SignBlock(sentence, context))
+            .toList();
+    List<Block> blocks = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i += 2) {
+      Block row =
+          i + 1 < lines.size()
+              ? new PairBlock(0.5, List.of(lines.get(i)), List.of(lines.get(i + 1)))
+              : lines.get(i);
+      blocks.add(new KeptBlock(List.of(new Gap(2), row)));
+    }
+    return blocks;
+  }
+
+  private String declined(Scope.GivenAdvice g) {
+    return context.say(
+        "sheets.offer-page.declined", context.say(g.words()), context.say(g.status()));
+  }
+
+  /** Nobody decided on it, and the work on this page does otherwise. */
+  private String unmet(Scope.GivenAdvice g) {
+    return context.say("sheets.offer-page.advice-not-met", context.say(g.words()));
   }
 
   private Block signed() {
@@ -132,9 +155,19 @@ final class OfferPage {
               .line(
                   c.job().target() == Finish.Target.INLAY
                       ? Message.of("sheets.offer-page.graphic", coats)
-                      : Message.of("sheets.offer-page.coats", c.product().shortLabel(), coats)));
+                      : Message.of("sheets.offer-page.coats", named(c), coats)));
     }
     return lines;
+  }
+
+  /** A dye for the floor with its colour, for the client signs for it. */
+  private Object named(CoatPlan c) {
+    Optional<String> hex =
+        c.product().is(ProductKind.BASE_DYE) ? c.product().colour().maybe() : Optional.empty();
+    return hex.isPresent()
+        ? Message.of(
+            "sheets.offer-page.of-colour", c.product().shortLabel(), ColourNaming.of(hex.get()))
+        : c.product().shortLabel();
   }
 
   /**

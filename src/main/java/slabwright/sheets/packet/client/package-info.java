@@ -4,8 +4,8 @@
  *
  * <p>{@link ClientPacket} (entry): {@link ClientPlan} (the floor to look at, a {@link
  * ExpectedFloor}), {@link GraphicBlock} (a graphic with a {@link ScaleFigure}) with its {@link
- * DoorOffset}, {@link OfferPage}, {@link DatesPage}; {@link ChangeOrder} (entry) says what a
- * release agreed otherwise; {@link SignBlock} is what is signed with its line; {@link ColourWords}
- * names colours.
+ * DoorOffset}, {@link OfferPage}, {@link BeforePage}, {@link DatesPage}; {@link ChangeOrder}
+ * (entry) says what a release agreed otherwise; {@link SignBlock} is what is signed with its line;
+ * {@link ColourWords} names colours.
  */
 package slabwright.sheets.packet.client;

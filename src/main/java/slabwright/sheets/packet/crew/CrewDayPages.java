@@ -25,7 +25,8 @@ import slabwright.work.step.StepPlace;
 /**
  * One page a working day: what stands against the job in red, who does what when, the cautions in
  * the order of what kills first, when to stop, what is written down, and tomorrow. Rows that don't
- * fit go on on another page; the cautions stand on the first, when to stop on each.
+ * fit, and rows that leave no room to show where, go on on another page; the cautions stand on the
+ * first, when to stop on each.
  */
 final class CrewDayPages {
   private static final double PAD = 3.5;
@@ -96,10 +97,13 @@ final class CrewDayPages {
     PageDraft draft = new PageDraft(text.title(), place, "", Optional.empty(), List.of());
     double all = rows.stream().mapToDouble(Strip::height).sum();
     double room = body.height() - top.height() - cautions.height() - GAP;
-    if (all + foot.height() + GAP <= room) {
+    double left = room - all - foot.height() - 2 * GAP;
+    boolean alone = rows.size() < 2;
+    if (left >= -GAP && (alone || hasPicture(day, text, left))) {
       return List.of(draft.withInks(single(day, text, top, rows, foot)));
     }
-    int next = Math.min(take(rows, 0, room), Math.max(1, rows.size() - LEAST_ROWS));
+    int fit = take(rows, 0, room - forPicture());
+    int next = Math.min(fit, Math.max(1, rows.size() - LEAST_ROWS));
     List<Ink> inks = new ArrayList<>(top.at(body.minX(), body.minY()));
     double y = lay(inks, rows.subList(0, next), body.minY() + top.height());
     cautionsAndPicture(day, text, y + GAP, body.maxY(), inks);
@@ -121,16 +125,15 @@ final class CrewDayPages {
     boolean last = false;
     while (!last) {
       List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
-      int to = take(rows, next, room - foot.height() - GAP);
+      int to = take(rows, next, room - forPicture() - foot.height() - GAP);
       last = to == rows.size();
-      to = last ? to : take(rows, next, room);
+      to = last ? to : Math.min(take(rows, next, room - forPicture()), rows.size() - 1);
       double y = lay(inks, rows.subList(next, to), top);
       if (last) {
         inks.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
-        double free = footTop - stops.height() - GAP;
-        picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), free), inks);
       }
       double stop = (last ? footTop : body.maxY()) - stops.height();
+      picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), stop - GAP), inks);
       inks.addAll(stops.at(body.minX(), stop));
       pages.add(inks);
       next = to;
@@ -146,6 +149,22 @@ final class CrewDayPages {
     inks.addAll(foot.at(body.minX(), footTop));
     cautionsAndPicture(day, text, y + GAP, footTop - GAP, inks);
     return inks;
+  }
+
+  /** Kept free of rows; a job without days has one list of all its work and needs none. */
+  private double forPicture() {
+    return texts.isTimed() ? LEAST_PICTURE + GAP : 0;
+  }
+
+  /** Whether so much room between rows and cautions, or what is beside them, shows the places. */
+  private boolean hasPicture(CrewDay day, CrewDayText text, double left) {
+    double whole = cautions(text.cautions(), text.stops(), body.width()).height();
+    boolean beside =
+        areas(day).size() == 1
+            && BESIDE_PICTURE.stream()
+                .map(share -> cautions(text.cautions(), text.stops(), body.width() * share))
+                .anyMatch(narrow -> narrow.height() - whole <= left + GAP);
+    return !texts.isTimed() || areas(day).isEmpty() || left >= SMALLEST_PICTURE || beside;
   }
 
   /**

@@ -3,6 +3,7 @@ package slabwright.sheets.packet.crew;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * All words of one day of the crew, the same on paper and on a phone.
@@ -61,9 +62,10 @@ record CrewDayText(
           .isPresent();
     }
 
-    /** The same with another word for when. */
-    Row at(String when) {
-      return new Row(when, who, what, details, out);
+    /** The same with another word for when, and more of it above its details. */
+    Row at(String when, String more) {
+      return new Row(
+          when, who, what, Stream.concat(Stream.of(more), details.stream()).toList(), out);
     }
   }
 }

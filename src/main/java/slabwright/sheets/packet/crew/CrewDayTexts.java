@@ -1,7 +1,9 @@
 package slabwright.sheets.packet.crew;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +19,7 @@ import slabwright.site.job.DayForecast;
 import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
+import slabwright.units.QuarterHour;
 import slabwright.words.Words;
 import slabwright.work.HeldGroup;
 import slabwright.work.HeldStep;
@@ -26,6 +29,7 @@ import slabwright.work.days.DayPlan;
 import slabwright.work.days.PersonRota;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.StepWait;
+import slabwright.work.days.WorkStep;
 import slabwright.work.stop.JobStop;
 
 /** The words of every day of the crew. */
@@ -151,17 +155,30 @@ final class CrewDayTexts {
     List<CrewDayText.Row> rows = new ArrayList<>();
     boolean several = day.steps().stream().map(s -> s.task().area()).distinct().count() > 1;
     Optional<CrewDayText.Row> last = Optional.empty();
+    Optional<CrewDay.Work> before = Optional.empty();
     for (CrewDay.Entry e : day.entries()) {
       if (e instanceof CrewDay.Work w) {
         CrewDayText.Row row = row(w, several);
         rows.add(
-            isTimed() && row.followsAtOnce(last) ? row.at(words.say("sheets.crew-day.then")) : row);
+            isTimed() && row.followsAtOnce(last)
+                ? row.at(words.say("sheets.crew-day.then"), about(before.orElse(w), w))
+                : row);
+        before = Optional.of(w);
         last = Optional.of(row);
       } else if (e instanceof CrewDay.Closed c) {
         rows.add(row(c));
       }
     }
     return rows;
+  }
+
+  /** By the clock of who began the row before when it says so. */
+  private String about(CrewDay.Work before, CrewDay.Work w) {
+    LocalDateTime begun = before.span().start();
+    return words.say(
+        "sheets.crew-day.then-about",
+        times.hourToFiveMinutes(
+            QuarterHour.up(begun).plus(Duration.between(begun, w.span().start()))));
   }
 
   private CrewDayText.Row row(CrewDay.Work w, boolean several) {
@@ -171,16 +188,53 @@ final class CrewDayTexts {
         isTimed() ? times.hour(w.span().start()) : takes(w),
         persons(w),
         several && !area.isBlank() ? words.say("sheets.crew-day.in-area", area, what) : what,
-        steps.details(w),
+        details(w),
         false);
   }
 
-  /** Without dates the row tells how long it takes. */
+  /** Without dates the row tells how long it takes, its waits between included. */
   private String takes(CrewDay.Work w) {
-    return times.works(
-        w.parts().stream()
-            .map(p -> p.step().task().length())
-            .reduce(java.time.Duration.ZERO, java.time.Duration::plus));
+    Duration all = Duration.ZERO;
+    for (int i = 0; i < w.parts().size(); i++) {
+      WorkStep task = w.parts().get(i).step().task();
+      all = all.plus(task.length());
+      if (i > 0) {
+        String before = w.parts().get(i - 1).step().task().id();
+        all =
+            all.plus(
+                task.waits().stream()
+                    .filter(x -> x.after().equals(before))
+                    .map(StepWait::atLeast)
+                    .max(Comparator.naturalOrder())
+                    .orElse(Duration.ZERO));
+      }
+    }
+    return times.works(all);
+  }
+
+  /** Without dates the row tells too how long what follows it waits: no clock time does. */
+  private List<String> details(CrewDay.Work w) {
+    List<String> lines = new ArrayList<>(steps.details(w));
+    if (!isTimed()) {
+      ScheduledStep done = w.last().step();
+      planned.map(DayPlan::steps).orElse(List.of()).stream()
+          .flatMap(after -> after.task().waits().stream())
+          .filter(x -> x.after().equals(done.task().id()) && !x.atLeast().isZero())
+          .max(Comparator.comparing(StepWait::atLeast))
+          .ifPresent(x -> lines.add(rest(done, x)));
+    }
+    return lines;
+  }
+
+  /** The longest wait counts from the first stroke, the shortest from the last. */
+  private String rest(ScheduledStep done, StepWait w) {
+    String least = times.wait(w.atLeast());
+    return w.atMost().isPresent()
+        ? words.say(
+            "sheets.crew-day.waits-within",
+            least,
+            times.days(w.atMost().get().plus(done.task().length())))
+        : words.say("sheets.crew-day.waits", least);
   }
 
   private String persons(CrewDay.Work w) {

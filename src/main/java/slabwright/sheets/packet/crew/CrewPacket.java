@@ -21,11 +21,13 @@ import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.plan.Poster;
+import slabwright.sheets.prep.FillPoster;
 import slabwright.sheets.prep.PrepSheet;
 import slabwright.units.Message;
 import slabwright.units.PartFaults;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.days.ICalendarWriter;
 
 /** The crew's pages: the days first, then posters of each floor. */
 public final class CrewPacket {
@@ -93,6 +95,11 @@ public final class CrewPacket {
         context, new PageDraft(poster.title(), "", poster.area(), poster.scale(), inks));
   }
 
+  /** The rows of the day pages for a calendar; empty where the plan has no days. */
+  public static List<ICalendarWriter.Day> calendar(PacketContents job) {
+    return new CrewCalendarText(job).days();
+  }
+
   /** The day pages for a phone without a network, as one HTML file. */
   public static String html(PacketContents job) {
     return html(job, List.of());
@@ -110,15 +117,25 @@ public final class CrewPacket {
   private static List<Poster> posters(
       PacketContents job, AreaResult area, SheetContext context, MissingPages missing) {
     String name = area.takeoff().area().name();
+    List<Poster> posters = new ArrayList<>();
+    Message fill = Message.of("sheets.fill-poster.title");
+    posters.addAll(
+        Poster.or(
+            missing,
+            context,
+            fill,
+            name,
+            () -> new FillPoster(area.takeoff(), context).poster().stream().toList()));
     Message prep = Message.of("sheets.prep-sheet.poster");
-    List<Poster> posters =
-        new ArrayList<>(
-            Poster.or(
-                missing,
-                context,
-                prep,
-                name,
-                () -> List.of(new PrepSheet(area.ways(), context).poster())));
+    if (isGround(job, area)) {
+      posters.addAll(
+          Poster.or(
+              missing,
+              context,
+              prep,
+              name,
+              () -> List.of(new PrepSheet(area.ways(), context).poster())));
+    }
     for (PlacedInlay inlay : area.inlays()) {
       Message placing = Message.of("sheets.setting-out-poster.title", inlay.inlay().name());
       posters.addAll(
@@ -133,6 +150,14 @@ public final class CrewPacket {
                     Poster.or(
                         missing, context, coats, name, () -> rolling(job, area, w, context))));
     return posters;
+  }
+
+  /** Nobody is handed a list of hand work on a floor of which nothing is ground. */
+  private static boolean isGround(PacketContents job, AreaResult area) {
+    return job.work()
+        .area(area.takeoff().area().id())
+        .map(w -> w.prep().steps().stream().anyMatch(s -> s.subject().kind().grindsConcrete()))
+        .orElse(true);
   }
 
   private static List<Poster> laying(AreaResult area, PlacedInlay inlay, SheetContext context) {

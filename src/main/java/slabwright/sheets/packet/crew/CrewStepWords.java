@@ -1,6 +1,5 @@
 package slabwright.sheets.packet.crew;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -23,12 +22,9 @@ import slabwright.units.QuarterHour;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.book.LayingTool;
-import slabwright.work.coat.BatchLanes;
 import slabwright.work.coat.CoatPlan;
-import slabwright.work.coat.DividedCoat;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
-import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
@@ -39,8 +35,12 @@ import slabwright.work.step.StepType;
  * What is done in a row of the crew's day, by the kind of its steps.
  *
  * @param timed whether clock times hold; not where the job can't start
+ * @param putAway what comes off the floor again, and before which step
  */
-record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
+record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPutAway putAway) {
+  CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
+    this(job, times, timed, CrewPutAway.of(job.work()));
+  }
 
   /** One sentence. */
   String sentence(CrewDay.Work work) {
@@ -80,9 +80,13 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
       case COAT -> coat(step);
       case DYE_RESIDUE_OFF -> Message.of("sheets.crew-step.residue-off", place);
       case TACK_TEST -> Message.of("sheets.crew-step.tack-test", place);
+      case SET_OUT -> Message.of("sheets.crew-step.set-out", place);
       case LAY_STENCIL, PRESS_EDGES, LAY_PAPER -> laying(work, place);
       case MIST_COAT -> mist(work, place);
-      case PULL_UP_STENCIL -> Message.of("sheets.crew-step.pull-up", stencil(type), place);
+      case PULL_UP_STENCIL ->
+          putAway.isLastStencil(step)
+              ? Message.of("sheets.crew-step.pull-up-last", stencil(type), place)
+              : Message.of("sheets.crew-step.pull-up", stencil(type), place);
       case ABRADE -> Message.of("sheets.crew-step.abrade", abraded(step));
       case SET_UP -> Message.of("sheets.crew-step.set-up");
       case HEPA_PASS -> Message.of("sheets.crew-step.hepa-pass");
@@ -269,9 +273,8 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
         .filter(p -> !p.isEmpty())
         .distinct()
         .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
-    if (work.first().step().task().type().kind() == StepKind.COAT) {
-      lines.addAll(batches(work.first()));
-    }
+    putAway.before(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
+    lines.addAll(amounts(work));
     restsUntil(work)
         .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));
     StepType type = work.first().step().task().type();
@@ -280,7 +283,20 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
         .flatMap(a -> a.prep().mixing(type.subject()))
         .flatMap(m -> m.told(job.site().units()))
         .ifPresent(m -> lines.add(job.words().say(m)));
+    new BegunCartridge(job, times).told(work.first().step()).ifPresent(lines::add);
     return lines;
+  }
+
+  private List<String> amounts(CrewDay.Work work) {
+    StepType type = work.first().step().task().type();
+    CrewAmounts amounts = new CrewAmounts(job, times, timed);
+    return plan(type)
+        .map(
+            p ->
+                type.kind() == StepKind.COAT
+                    ? amounts.coat(work.first(), p)
+                    : amounts.mist(work, p))
+        .orElse(List.of());
   }
 
   /** Until when those rest who went on through the break, as a coat and a mist do. */
@@ -303,63 +319,16 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed) {
             .say("sheets.crew-step.pauses-until", times.weekday(again, job.work().dated()));
   }
 
-  /** When each batch goes onto the floor; from the coat's start, cut-in first. */
-  private List<String> batches(CrewDay.Part part) {
-    Optional<CoatPlan> plan = plan(part.step().task().type());
-    if (plan.isEmpty()) {
-      return List.of();
-    }
-    List<String> lines = new ArrayList<>();
-    Optional<DividedCoat.Section> section = section(plan.get(), part.step().task());
-    // While nobody knows how long the edge stays wet, nobody runs ahead of the roller.
-    boolean asYouGo = plan.get().cutInOutlastsWetEdge().maybe().orElse(true);
-    if (plan.get().lanes().maybe().flatMap(l -> l).isPresent()) {
-      lines.add(
-          asYouGo
-              ? job.words().say("sheets.crew-step.cut-in-as-you-go")
-              : job.words().say("sheets.crew-step.cut-in-first"));
-    }
-    Duration first =
-        section
-            .map(DividedCoat.Section::plan)
-            .orElse(plan.get())
-            .cutIn()
-            .maybe()
-            .orElse(Duration.ZERO);
-    Duration cutIn = asYouGo ? Duration.ZERO : first;
-    LocalDateTime rolls = part.span().start().plus(cutIn);
-    for (BatchLanes b :
-        section.map(plan.get()::batchLanes).orElseGet(() -> plan.get().batchLanes())) {
-      lines.add(
-          timed
-              ? job.words()
-                  .say(
-                      "sheets.crew-step.batch",
-                      b.batch(),
-                      times.hourToFiveMinutes(rolls.plus(b.begins())),
-                      b.from(),
-                      b.to())
-              : job.words().say("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to()));
-    }
-    return lines;
-  }
-
-  /** The section that a step lays of a divided coat. */
-  private static Optional<DividedCoat.Section> section(CoatPlan plan, WorkStep step) {
-    int coat = step.type().coat().map(c -> c.number()).orElse(1);
-    return plan.divided().stream()
-        .flatMap(d -> d.sections().stream())
-        .filter(s -> step.id().equals(step.type().areaId() + "/" + plan.stepId(coat, s)))
-        .findFirst();
-  }
-
   /** On which poster it is shown. */
   private Optional<String> poster(StepType type) {
     return switch (type.kind()) {
-      case LEVEL_TRENCH, FILL_TRENCH, TAKE_OFF_RESIDUE, FILL_GAPS, METAL_PASS, FINE_PASS ->
-          type.means() == StepMeans.HAND || type.kind() == StepKind.FILL_GAPS
+      case FILL_GAPS, TAKE_OFF_RESIDUE ->
+          Optional.of(job.words().say("sheets.crew-step.poster-fill"));
+      case LEVEL_TRENCH, FILL_TRENCH, METAL_PASS, FINE_PASS ->
+          type.means() == StepMeans.HAND
               ? Optional.of(job.words().say("sheets.crew-step.poster-hand-work"))
               : Optional.empty();
+      case SET_OUT -> Optional.of(job.words().say("sheets.crew-step.poster-set-out"));
       case LAY_STENCIL, PRESS_EDGES, LAY_PAPER ->
           Optional.of(job.words().say("sheets.crew-step.poster-setting-out"));
       case COAT ->

@@ -17,6 +17,7 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.masking.PaperRun;
 import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.stencil.Stencil;
@@ -26,6 +27,7 @@ import slabwright.shape.Line;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.KeyBlock;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TableBlock;
@@ -80,11 +82,33 @@ final class LayingPoster {
                 p.all().stream()
                     .sorted(Comparator.comparingInt(panel -> order.indexOf(panel.name())))
                     .forEach(panel -> rows.add(row(panel, order.indexOf(panel.name()) + 1))));
-    return rows.isEmpty()
-        ? List.of()
-        : List.of(
-            new Heading(context.say("sheets.laying-poster.key")),
-            TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows));
+    List<Block> blocks = new ArrayList<>();
+    if (!rows.isEmpty()) {
+      blocks.add(new Heading(context.say("sheets.laying-poster.key")));
+      blocks.add(TableBlock.of(List.of(TableColumn.words(""), TableColumn.number("")), rows));
+    }
+    blocks.add(new Heading(context.say("sheets.laying-poster.signs")));
+    blocks.add(signs());
+    return blocks;
+  }
+
+  private KeyBlock signs() {
+    List<KeyBlock.Entry> entries = new ArrayList<>();
+    entries.add(
+        KeyBlock.sign(Symbol.Kind.POINT, Palette.BLUE, context.say("sheets.laying-poster.middle")));
+    entries.add(
+        KeyBlock.line(SettingOutInks.snapped(), context.say("sheets.laying-poster.snapped")));
+    if (plan.panels().filter(p -> !p.ticks().isEmpty()).isPresent()) {
+      entries.add(
+          KeyBlock.sign(Symbol.Kind.LOOK, Palette.BLUE, context.say("sheets.laying-poster.tick")));
+    }
+    if (plan.panels().filter(p -> !p.laps(plan.stencils().stencils()).isEmpty()).isPresent()) {
+      entries.add(KeyBlock.line(StencilInks.seamPen(), context.say("sheets.stencil-column.seam")));
+      entries.add(
+          KeyBlock.sign(
+              Symbol.Kind.WITNESS, Palette.INK, context.say("sheets.stencil-column.witness")));
+    }
+    return KeyBlock.of(entries);
   }
 
   private List<TableCell> row(Panel panel, int place) {
@@ -104,6 +128,7 @@ final class LayingPoster {
     List<Stencil> all = plan.stencils().stencils();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(context.say("sheets.laying-poster.lay")));
+    blocks.add(new Paragraph(context.say("sheets.laying-poster.set-out-first")));
     if (all.size() > 1) {
       blocks.add(new Paragraph(context.say("sheets.laying-poster.one-at-a-time")));
     }
@@ -141,9 +166,7 @@ final class LayingPoster {
   private List<String> steps(Stencil s, boolean local) {
     SettingOutSteps steps = new SettingOutSteps(settingOut, context.units(), context.words());
     List<String> lines = new ArrayList<>(steps.panels(local ? s.layer() : 0));
-    if (!local) {
-      lines.add(steps.checks().get(0));
-    }
+    lines.add(local ? context.say("sheets.laying-poster.check-local") : steps.checks().get(0));
     lines.add(
         context.say(
             "sheets.laying-poster.press", context.length(inlay.inlay().spec().press().mm())));
@@ -193,6 +216,7 @@ final class LayingPoster {
     Vec bottomLeft = new Vec(blank.minX(), blank.maxY());
     sketch.placeDimension(bottomLeft, topLeft, 1, 8, context.length(blank.height()));
     letters(sketch);
+    numbers(sketch);
     TextStyle style = context.type().label();
     double off = 8 * context.type().k() / sketch.view().scale();
     Vec up = new Vec(blank.maxX() + off, blank.middle().y());
@@ -229,6 +253,15 @@ final class LayingPoster {
         PlanLabel.of(top.towards(cross, 0.35), context.length(p.above()), style)
             .nearBy(9)
             .on(Palette.WHITE));
+  }
+
+  /** Of the ticks, as they stand on films and floor. */
+  private void numbers(PlanComposer sketch) {
+    TextStyle style = context.type().label().in(Palette.BLUE);
+    for (RegistrationTick t : StencilInks.ticksOf(plan, plan.stencils().stencils())) {
+      sketch.placeLabel(
+          PlanLabel.of(t.at(), Integer.toString(t.number()), style).nearBy(4).on(Palette.WHITE));
+    }
   }
 
   /** The panel's letter below it, with its place in the order of laying. */

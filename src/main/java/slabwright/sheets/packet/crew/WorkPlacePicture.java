@@ -153,6 +153,11 @@ final class WorkPlacePicture {
             ? area.takeoff().net().labelPoint()
             : new Vec(here.get(0).bounds().maxX(), here.get(0).bounds().middle().y());
     put(labels, inks, view, about, work, blue);
+    if (!here.isEmpty() && places.contains(StepPlace.WHOLE_FLOOR)) {
+      Vec middle = area.takeoff().net().labelPoint();
+      String too = context.say("sheets.crew-day.whole-floor-too");
+      put(labels, inks, view, middle, too, blue);
+    }
     for (Doorway d : floor.doorways()) {
       Line opening = shape.doorway(d);
       Vec middle = opening.points().get(0).towards(opening.points().get(1), 0.5);

@@ -24,6 +24,8 @@ import slabwright.sheets.page.Block;
 import slabwright.sheets.page.KeyBlock;
 import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.Slice;
+import slabwright.sheets.page.TypeSizes;
 import slabwright.sheets.plan.LabelCandidates;
 import slabwright.sheets.plan.OutlineLabels;
 import slabwright.sheets.plan.OverviewBlock;
@@ -36,6 +38,7 @@ import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.OutlineShape;
 import slabwright.site.Setting;
+import slabwright.units.Recent;
 import slabwright.units.UnitSystem;
 import slabwright.work.AirPlan;
 import slabwright.work.air.AirPath;
@@ -61,11 +64,21 @@ final class FirePlan {
   /** Pieces smaller than this share of the floor are not worth a meter point. */
   private static final double WORTH = 0.02;
 
+  /** Sizes of drawings kept. */
+  private static final int ROOM = 64;
+
   private final FloorTakeoff takeoff;
   private final FloorArea area;
   private final SheetContext context;
   private final Optional<AirPath> path;
   private final Region missed;
+  private final List<Vec> meterPoints;
+
+  /** As the page that fits is found by trying many, and the same plan stands on most of them. */
+  private final Recent<Tried, List<Slice>> drawn = new Recent<>(ROOM);
+
+  /** All that a drawing of one floor depends on. */
+  private record Tried(double height, TypeSizes type, double width) {}
 
   FirePlan(FloorTakeoff takeoff, AirPlan air, SheetContext context) {
     this.takeoff = takeoff;
@@ -74,6 +87,7 @@ final class FirePlan {
     // outdoors the wind does what it will: no fan draws, and doors beside the floor are shut
     this.path = isOutdoors() ? Optional.empty() : air.path();
     this.missed = isOutdoors() ? Region.empty() : missed();
+    this.meterPoints = meterPoints();
   }
 
   /** How far to each side of its way moving air is taken to sweep: common practice, no source. */
@@ -98,8 +112,10 @@ final class FirePlan {
         .orElse(floor);
   }
 
-  OverviewBlock block(double height) {
-    return new OverviewBlock(takeoff.gross().bounds(), height, 10, this::draw);
+  Block block(double height) {
+    OverviewBlock block = new OverviewBlock(takeoff.gross().bounds(), height, 10, this::draw);
+    return (type, width) ->
+        drawn.get(new Tried(height, type, width), () -> block.slices(type, width));
   }
 
   String areaName() {
@@ -129,7 +145,7 @@ final class FirePlan {
       sketch.placeSign(AreaInks.sign(m, place(m)));
     }
     int n = 0;
-    for (Vec at : meterPoints()) {
+    for (Vec at : meterPoints) {
       n++;
       sketch.placeNumber(at, List.of(sketch.view().onPaper(at)), "M" + n, 6.1);
     }
@@ -208,7 +224,7 @@ final class FirePlan {
   }
 
   /** At the fan first, then in the middle of each large place that the air misses. */
-  List<Vec> meterPoints() {
+  private List<Vec> meterPoints() {
     List<Vec> points = new ArrayList<>();
     path.ifPresent(p -> points.add(p.outlet().at().towards(p.inlet().at(), 0.12)));
     if (isOutdoors()) {

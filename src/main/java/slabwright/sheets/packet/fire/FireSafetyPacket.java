@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import slabwright.floor.FloorTakeoff;
 import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.packet.CareRules;
 import slabwright.sheets.packet.PacketContents;
@@ -26,6 +27,7 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TickColumns;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
+import slabwright.units.Recent;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.AirScreening;
@@ -45,10 +47,12 @@ public final class FireSafetyPacket {
 
   private final PacketContents job;
   private final SheetContext context;
+  private final Recent<String, FirePlan> floorPlans;
 
   private FireSafetyPacket(PacketContents job) {
     this.job = job;
     this.context = job.portrait();
+    this.floorPlans = new Recent<>(Math.max(1, job.work().areas().size()));
   }
 
   public static List<FramedDraft> drafts(PacketContents job, MissingPages missing) {
@@ -207,12 +211,7 @@ public final class FireSafetyPacket {
       List<SolventFloor> floors, List<Block> under, double smallest, boolean dense) {
     List<FirePlan> plans =
         floors.stream()
-            .flatMap(
-                f ->
-                    job
-                        .area(f.work().id())
-                        .map(a -> new FirePlan(a.takeoff(), f.air(), context))
-                        .stream())
+            .flatMap(f -> job.area(f.work().id()).map(a -> plan(f, a.takeoff())).stream())
             .toList();
     Optional<Block> times = new PermitForm(job, floors, context).times();
     PageDraft page =
@@ -230,6 +229,10 @@ public final class FireSafetyPacket {
       }
     }
     return pages;
+  }
+
+  private FirePlan plan(SolventFloor floor, FloorTakeoff takeoff) {
+    return floorPlans.get(floor.work().id(), () -> new FirePlan(takeoff, floor.air(), context));
   }
 
   private List<Block> plans(List<FirePlan> plans, double high, boolean dense) {

@@ -2,13 +2,18 @@ package slabwright.sheets.packet.office;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PairBlock;
@@ -25,10 +30,17 @@ import slabwright.work.Presence;
 import slabwright.work.days.DayPlan;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.OrderLine;
+import slabwright.work.handover.Scope;
+import slabwright.work.handover.SupplyLine;
 
 /** The job on one page: plan, areas, days, price, what stands against it, what to order by when. */
 final class SummaryPage {
   private static final int MOST_RED = 6;
+
+  /** Height of the plan, and where much is said, mm. */
+  private static final double HIGH = 58;
+
+  private static final double LOW = 48;
 
   private final PacketContents job;
   private final SheetContext context;
@@ -49,9 +61,19 @@ final class SummaryPage {
             "",
             Optional.empty(),
             List.of());
+    for (boolean dense : List.of(false, true)) {
+      List<PageDraft> one = onOne(draft, dense);
+      if (one.size() == 1) {
+        return one;
+      }
+    }
+    return onOne(draft, false);
+  }
+
+  private List<PageDraft> onOne(PageDraft draft, boolean dense) {
     List<PageDraft> pages = List.of();
     for (double plan : PLAN) {
-      pages = ColumnPages.of(context, draft, blocks(plan));
+      pages = ColumnPages.of(context, draft, blocks(plan, dense));
       if (pages.size() == 1) {
         return pages;
       }
@@ -59,10 +81,18 @@ final class SummaryPage {
     return pages;
   }
 
-  private List<Block> blocks(double plan) {
+  /**
+   * All of the page.
+   *
+   * @param dense whether figures and the list of what is ordered are set closer
+   */
+  private List<Block> blocks(double plan, boolean dense) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        new PairBlock(plan, List.of(FloorsBlock.of(job.areas(), 58, context)), List.of(facts())));
+        new PairBlock(
+            plan,
+            List.of(FloorsBlock.of(job.areas(), dense ? LOW : HIGH, context)),
+            List.of(dense ? new DenseBlock(facts()) : facts())));
     List<String> red = red();
     blocks.add(new Heading(context.say("sheets.summary-page.red")));
     blocks.add(
@@ -70,7 +100,9 @@ final class SummaryPage {
             red.isEmpty() ? List.of(context.say("sheets.summary-page.nothing-red")) : red));
     blocks.add(new Heading(context.say("sheets.summary-page.orders")));
     List<OrderLine> lines = OrderLine.of(job.work());
-    blocks.add(orders(lines, plan < PLAN.get(0)));
+    Block orders = orders(lines, plan < PLAN.get(0));
+    blocks.add(dense ? new DenseBlock(orders) : orders);
+    blocks.addAll(supplies());
     for (OrderLine o : lines) {
       if (!o.buy().kits().isKnown()) {
         blocks.add(
@@ -82,6 +114,30 @@ final class SummaryPage {
       }
     }
     return blocks;
+  }
+
+  /** What is used up and is no product, by when; empty without such. */
+  private List<Block> supplies() {
+    Map<String, List<String>> byDay = new LinkedHashMap<>();
+    SupplyLine.of(job.work()).stream()
+        .sorted(Comparator.comparing(s -> s.neededOn().orElse(LocalDate.MAX)))
+        .forEach(
+            s ->
+                byDay
+                    .computeIfAbsent(date(s.neededOn()), d -> new ArrayList<>())
+                    .add(
+                        context.say(
+                            "sheets.summary-page.used-up", s.what(), s.amount().text(m -> m))));
+    List<String> lines = new ArrayList<>();
+    byDay.forEach(
+        (day, all) ->
+            lines.add(context.say("sheets.summary-page.used-up-by", day, String.join("; ", all))));
+    return lines.isEmpty() ? List.of() : List.of(new DenseBlock(new BulletBlock(lines)));
+  }
+
+  private String date(Optional<LocalDate> day) {
+    return day.map(d -> context.times().day(d.atStartOfDay(), true))
+        .orElse(context.say("sheets.summary-page.no-date"));
   }
 
   private Block facts() {
@@ -136,12 +192,19 @@ final class SummaryPage {
     rows.add(List.of(TableCell.of(what), TableCell.bold(value)));
   }
 
-  /** Why the job can't start, what is held, and what the cost still wants; equal ones once. */
+  /**
+   * Why the job can't start, what is held, advice on a damp slab that is not met, and what the cost
+   * still wants; equal ones once.
+   */
   private List<String> red() {
     List<String> all = new ArrayList<>();
     job.work().outlook().cannotStart().forEach(m -> all.add(context.words().line(m)));
     HeldGroup.of(job.work().outlook().held()).forEach(h -> all.add(context.words().line(h.why())));
-    Cost cost = Cost.of(job.work());
+    Scope scope = Scope.of(job.work());
+    scope
+        .unmetMoisture()
+        .forEach(g -> all.add(context.say("sheets.summary-page.advice-not-met", g.words())));
+    Cost cost = scope.cost();
     long open = cost.lines().stream().filter(l -> !l.amount().isKnown()).count();
     if (open > 0) {
       all.add(context.say("sheets.summary-page.open-prices", open));
@@ -176,10 +239,7 @@ final class SummaryPage {
                       .orElse(context.say("sheets.scope-sheet.open"))),
               TableCell.of(
                   o.buy().kits().maybe().map(k -> context.say(k.said(context.units()))).orElse("")),
-              TableCell.bold(
-                  o.neededOn()
-                      .map(d -> context.times().day(d.atStartOfDay(), true))
-                      .orElse(context.say("sheets.summary-page.no-date"))),
+              TableCell.bold(date(o.neededOn())),
               TableCell.of(context.say("sheets.summary-page.blank"))));
     }
     return TableBlock.of(

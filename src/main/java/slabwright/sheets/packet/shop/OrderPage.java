@@ -1,6 +1,6 @@
 package slabwright.sheets.packet.shop;
 
-import java.time.LocalDateTime;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +12,7 @@ import slabwright.figures.StencilInks;
 import slabwright.inlay.InlayPlan;
 import slabwright.inlay.OpenQuestions;
 import slabwright.inlay.PlacedInlay;
+import slabwright.inlay.cutfile.FilmOrder;
 import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.stencil.Stencil;
@@ -23,6 +24,7 @@ import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.CautionBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.Gap;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
@@ -40,8 +42,10 @@ import slabwright.work.step.StepKind;
 
 /** The order of one inlay's stencils: who orders what, by when, and what it looks like. */
 final class OrderPage {
-  /** Height of the preview beside who orders, and of one with a page's room, mm. */
+  /** Height of the preview beside who orders, the same on a full page, and alone on a page, mm. */
   private static final double BESIDE = 62;
+
+  private static final double LOW = 44;
 
   private static final double ALONE = 120;
 
@@ -67,20 +71,28 @@ final class OrderPage {
             "",
             Optional.empty(),
             List.of());
-    List<PageDraft> one = ColumnPages.of(context, draft, blocks(false));
-    return one.size() == 1 ? one : ColumnPages.of(context, draft, blocks(true));
+    for (boolean dense : List.of(false, true)) {
+      List<PageDraft> one = ColumnPages.of(context, draft, blocks(false, dense));
+      if (one.size() == 1) {
+        return one;
+      }
+    }
+    return ColumnPages.of(context, draft, blocks(true, false));
   }
 
   /** With much to say first the preview goes to the next page, and is large there. */
-  private List<Block> blocks(boolean large) {
+  private List<Block> blocks(boolean large, boolean dense) {
     List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
     blocks.addAll(open());
     blocks.add(
-        large ? who() : new PairBlock(0.56, List.of(who()), List.of(new Preview(plan, BESIDE))));
+        large
+            ? who()
+            : new PairBlock(
+                0.56, List.of(who()), List.of(new Preview(plan, dense ? LOW : BESIDE))));
     blocks.add(new Heading(context.say("sheets.order-page.what")));
-    blocks.add(what());
+    blocks.add(dense ? new DenseBlock(what()) : what());
     blocks.add(new Heading(context.say("sheets.order-page.colours")));
-    blocks.add(colours());
+    blocks.add(dense ? new DenseBlock(colours()) : colours());
     if (large) {
       blocks.add(new Preview(plan, ALONE));
     }
@@ -125,9 +137,9 @@ final class OrderPage {
     return known.isBlank() ? context.say("sheets.order-page.blank") : known;
   }
 
-  /** The film is wanted for the tack test already. */
+  /** The film is wanted for the tack test already, so a day before it. */
   private String needed() {
-    Optional<LocalDateTime> first =
+    Optional<LocalDate> first =
         job.work()
             .days()
             .maybe()
@@ -136,10 +148,12 @@ final class OrderPage {
                 d ->
                     d.steps().stream()
                         .filter(s -> s.task().type().isOn(area.id()) && usesFilm(s))
-                        .map(ScheduledStep::start)
+                        .map(s -> d.lastDayBefore(s.start().toLocalDate()))
                         .findFirst());
+    boolean addressed = !job.site().job().contractor().address().isBlank();
     return first
-        .map(t -> context.say("sheets.order-page.on-site", context.times().day(t, true)))
+        .map(d -> context.times().day(d.atStartOfDay(), true))
+        .map(d -> addressed ? context.say("sheets.order-page.on-site", d) : d)
         .orElseGet(() -> context.say("sheets.order-page.blank"));
   }
 
@@ -157,10 +171,8 @@ final class OrderPage {
         context.say("sheets.order-page.size"),
         context.say(
             "sheets.order-page.by", context.length(blank.width()), context.length(blank.height())));
-    row(
-        rows,
-        context.say("sheets.order-page.film"),
-        context.say("sheets.order-page.film-proposed"));
+    row(rows, context.say("sheets.order-page.film"), context.say(FilmOrder.film()));
+    row(rows, context.say("sheets.order-page.film-colour"), context.say(FilmOrder.colour()));
     row(
         rows,
         context.say("sheets.order-page.roll"),
@@ -171,12 +183,25 @@ final class OrderPage {
     row(
         rows,
         context.say("sheets.order-page.tape"),
-        context.say("sheets.order-page.tape-proposed"));
+        plan.panels()
+            .map(
+                p ->
+                    context.say(
+                        "sheets.order-page.tape-and-length",
+                        FilmOrder.tape(),
+                        context.length(FilmOrder.tapeLength(p, plan.stencils()))))
+            .orElse(context.say(FilmOrder.tape())));
     row(
         rows,
         context.say("sheets.order-page.quantity"),
         context.say("sheets.order-page.one-of-each", stencils));
     plan.panels().ifPresent(p -> row(rows, context.say("sheets.order-page.panels"), panels(p)));
+    row(
+        rows,
+        context.say("sheets.order-page.test-piece"),
+        context.say(FilmOrder.testPiece(context.units())));
+    row(rows, context.say("sheets.order-page.packing"), context.say(FilmOrder.packing()));
+    row(rows, context.say("sheets.order-page.files"), context.say(FilmOrder.files()));
     return TableBlock.of(List.of(TableColumn.narrow(""), TableColumn.words("")), rows);
   }
 

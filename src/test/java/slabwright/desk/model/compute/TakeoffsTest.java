@@ -40,37 +40,54 @@ class TakeoffsTest {
     }
   }
 
-  @Test
-  void exact_figures_follow_a_dragged_mark() throws InterruptedException {
+  private FloorFigures followed(FloorArea dragged) throws InterruptedException {
     Takeoffs.Listeners listeners =
         new Takeoffs.Listeners(g -> {}, followed::add, taken::add, faults::add);
     try (Takeoffs takeoffs = new Takeoffs(new AreaCache(), home::add, listeners)) {
       takeoffs.ask(room(5_000), false);
       waitUntil(() -> !taken.isEmpty());
-      takeoffs.ask(room(6_250.5), true);
+      takeoffs.ask(dragged, true);
       waitUntil(() -> !followed.isEmpty());
     }
-    assertThat(followed.get(0).area()).isEqualTo(room(6_250.5));
-    FloorFigures figures = followed.get(0).figures().orElseThrow();
-    FloorFigures whole = FloorFigures.of(FloorTakeoff.of(room(6_250.5)));
+    assertThat(followed.get(0).area()).isEqualTo(dragged);
+    assertThat(faults).isEmpty();
+    return followed.get(0).figures().orElseThrow();
+  }
+
+  private static void assertExact(FloorFigures figures, FloorArea area) {
+    FloorFigures whole = FloorFigures.of(FloorTakeoff.of(area));
     assertThat(figures.machine()).isCloseTo(whole.machine(), within(0.1));
     assertThat(figures.hand()).isCloseTo(whole.hand(), within(0.1));
     assertThat(figures.cutIn()).isCloseTo(whole.cutIn(), within(1e-4));
-    assertThat(faults).isEmpty();
   }
 
   @Test
-  void a_dragged_wall_has_no_exact_figures_until_it_rests() throws InterruptedException {
+  void exact_figures_follow_a_dragged_mark() throws InterruptedException {
+    assertExact(followed(room(6_250.5)), room(6_250.5));
+  }
+
+  @Test
+  void exact_figures_follow_a_dragged_wall() throws InterruptedException {
+    FloorArea wider = room(5_000).withOutline(Floors.rectangle(12_300, 8_000).outline());
+    assertExact(followed(wider), wider);
+  }
+
+  @Test
+  void a_floor_with_another_number_of_corners_has_no_exact_figures_until_it_rests()
+      throws InterruptedException {
     Takeoffs.Listeners listeners =
         new Takeoffs.Listeners(g -> {}, followed::add, taken::add, faults::add);
-    FloorArea wider = room(5_000).withOutline(Floors.rectangle(12_300, 8_000).outline());
+    FloorArea cut =
+        room(5_000)
+            .withOutline(
+                Floors.walled(0, 0, 12_000, 0, 12_000, 7_000, 11_000, 8_000, 0, 8_000).outline());
     try (Takeoffs takeoffs = new Takeoffs(new AreaCache(), home::add, listeners)) {
       takeoffs.ask(room(5_000), false);
       waitUntil(() -> !taken.isEmpty());
-      takeoffs.ask(wider, true);
+      takeoffs.ask(cut, true);
       waitUntil(() -> !followed.isEmpty() && taken.size() > 1);
     }
     assertThat(followed.get(0).figures()).isEmpty();
-    assertThat(taken.get(1).area()).isEqualTo(wider);
+    assertThat(taken.get(1).area()).isEqualTo(cut);
   }
 }

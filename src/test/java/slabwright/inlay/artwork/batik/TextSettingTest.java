@@ -62,9 +62,34 @@ class TextSettingTest {
     assertThat(region("rotate='20'", "HH")).isEqualTo(region("rotate='20 20'", "HH"));
   }
 
+  @Test
+  void turns_go_on_over_the_elements_within() throws IOException {
+    Region turned = region("rotate='10 20 30 30 30'", "HHHHH");
+    String[] divided = {
+      "H<tspan>HH</tspan>H<tspan>H</tspan>", "<tspan>H<tspan>H</tspan></tspan><tspan>HHH</tspan>"
+    };
+    for (String letters : divided) {
+      Artwork art =
+          read(
+              "<text font-family='DejaVu Sans' font-size='100' y='150' rotate='10 20 30'>"
+                  + letters
+                  + "</text>");
+      assertThat(art.colours().get(0).region()).isEqualTo(turned);
+    }
+  }
+
   @ParameterizedTest
   @CsvSource({
     "textLength='600', Heron Hall",
+    "textLength='600', AB",
+    "textLength='600' lengthAdjust='spacingAndGlyphs', Heron Hall",
+    "direction='rtl', Heron!",
+    "kerning='0', AVA",
+    "font-kerning='none', AVA",
+    "dx='1ex', AVA",
+    "letter-spacing='1ex', AVA",
+    "style='font:300 60px DejaVu Sans', Heron",
+    "style='font:xx-large DejaVu Sans', Heron",
     "'', \u0643\u062a\u0627\u0628",
     "'', H\u0e01\u0e33\u0301",
   })
@@ -72,6 +97,71 @@ class TextSettingTest {
       throws IOException {
     assertThat(read(text(how, text)).warnings())
         .anyMatch(w -> w.kind() == ArtworkWarning.Kind.TEXT_SET_OTHERWISE);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<text y='9' textLength='600'>A<tspan>B</tspan></text>",
+        "<text y='9'>A<tspan textLength='90'>BC</tspan></text>",
+        "<defs><text id='r'>Ref</text></defs><text y='9'>A<tref href='#r'/></text>",
+        "<path id='p' d='M0 0H900' pathLength='9' fill='none'/>"
+            + "<text><textPath href='#p' startOffset='2'>A</textPath></text>",
+        "<path id='p' d='M0 0H900' fill='none'/><text><textPath href='#p'>A</textPath> B</text>",
+        "<text y='9'>H<tspan baseline-shift='sub' font-size='30'>2</tspan>O</text>",
+        "<text y='9'>H<tspan style='font-size:65%;baseline-shift:super'>2</tspan>O</text>",
+        "<text y='9'><tspan opacity='0.5'>A<tspan>B</tspan></tspan></text>",
+        "<style>.f{opacity:0.5}</style><text><tspan class='f'><tspan>B</tspan></tspan></text>",
+      })
+  void elements_of_a_text_that_are_set_otherwise_ask_for_paths(String body) throws IOException {
+    assertThat(read("<g font-family='DejaVu Sans' font-size='60'>" + body + "</g>").warnings())
+        .anyMatch(w -> w.kind() == ArtworkWarning.Kind.TEXT_SET_OTHERWISE);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<text y='9' textLength='600'>A</text>",
+        "<path id='p' d='M0 0H900' fill='none'/>"
+            + "<text><textPath href='#p' startOffset='2'>A</textPath></text>",
+        "<path id='p' d='M0 0H900' pathLength='9' fill='none'/>"
+            + "<text><textPath href='#p'>A</textPath></text>",
+        "<text y='9'>H<tspan baseline-shift='sub'>2</tspan>O</text>",
+        "<text y='9' style='font:bold 2em/1.2 DejaVu Sans' direction='ltr'>H</text>",
+        "<text y='9' letter-spacing='0.2em' dx='1em 2%'>HK</text>",
+      })
+  void what_the_library_sets_as_a_browser_does_asks_for_nothing(String body) throws IOException {
+    assertThat(read("<g font-family='DejaVu Sans' font-size='60'>" + body + "</g>").warnings())
+        .noneMatch(w -> w.kind().changesLetters());
+  }
+
+  /** What browsers take the names for: CSS Fonts 4, 2.5, from a medium size of 16 px. */
+  @ParameterizedTest
+  @CsvSource({"xx-small, 9", "x-small, 10", "large, 18", "xx-large, 32", "xxx-large, 48"})
+  void sizes_by_name_are_those_of_browsers(String name, double px) throws IOException {
+    double at100 = width("", "H");
+    assertThat(width("style='font-size:" + name + "'", "H"))
+        .isCloseTo(at100 * px / 100, within(0.01));
+  }
+
+  @Test
+  void what_fades_away_within_a_text_is_not_drawn() throws IOException {
+    String font = "<text font-family='DejaVu Sans' font-size='100' y='150'>";
+    Artwork art = read(font + "A<tspan opacity='0'>BBB</tspan></text>");
+    assertThat(art.painted().width() / art.mmPerPx()).isCloseTo(width("", "A"), within(0.02));
+    assertThat(read(font + "A<tspan opacity='0.5' fill='#c00'>B</tspan></text>").warnings())
+        .anyMatch(w -> w.kind() == ArtworkWarning.Kind.SEE_THROUGH);
+  }
+
+  @Test
+  void a_word_goes_on_over_elements_when_its_first_letter_is_made_large() throws IOException {
+    String start = "<text font-family='DejaVu Sans' font-size='100' y='150'";
+    Artwork art =
+        read(
+            start
+                + " style='text-transform:capitalize'>he<tspan>ron</tspan>"
+                + " <tspan>h</tspan>all</text>");
+    assertThat(art.colours().get(0).region()).isEqualTo(region("", "Heron Hall"));
   }
 
   @ParameterizedTest

@@ -1,0 +1,169 @@
+package slabwright.sheets.packet.client;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.page.Block;
+import slabwright.sheets.page.BulletBlock;
+import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.Heading;
+import slabwright.sheets.page.PageDraft;
+import slabwright.sheets.page.Paragraph;
+import slabwright.sheets.page.SheetContext;
+import slabwright.work.AreaWorkPlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.KeepOutPeriod;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.step.AirEffect;
+import slabwright.work.step.StepKind;
+
+/**
+ * What the owner sees to before the crew comes and on which days, with the day on which the sample
+ * panel is signed: common practice, no source.
+ */
+final class BeforePage {
+  private final PacketContents job;
+  private final SheetContext context;
+  private final Optional<DayPlan> days;
+
+  BeforePage(PacketContents job, SheetContext context) {
+    this.job = job;
+    this.context = context;
+    this.days = job.work().days().maybe().filter(d -> !d.steps().isEmpty());
+  }
+
+  /** Nothing where no floor is worked on. */
+  List<PageDraft> drafts() {
+    boolean some = job.work().tasks().maybe().filter(t -> !t.isEmpty()).isPresent();
+    if (!some) {
+      return List.of();
+    }
+    PageDraft draft =
+        new PageDraft(
+            context.say("sheets.before-page.title"),
+            context.say("sheets.before-page.subtitle"),
+            "",
+            Optional.empty(),
+            List.of());
+    List<Block> blocks = new ArrayList<>();
+    wanted()
+        .forEach(
+            (when, what) -> {
+              blocks.add(new Heading(when));
+              blocks.add(new BulletBlock(what));
+            });
+    blocks.add(new Paragraph(context.say("sheets.before-page.practice")));
+    return ColumnPages.of(context, draft, blocks);
+  }
+
+  /** What is wanted, by when. */
+  private Map<String, List<String>> wanted() {
+    Map<String, List<String>> wanted = new LinkedHashMap<>();
+    String first =
+        days.map(d -> by(d.steps().get(0).start()))
+            .orElse(context.say("sheets.before-page.before-the-first-day"));
+    List<String> ready = new ArrayList<>();
+    ready.add(context.say("sheets.before-page.cleared", areas()));
+    ready.add(context.say("sheets.before-page.power"));
+    ready.add(context.say("sheets.before-page.water"));
+    ready.add(context.say("sheets.before-page.key"));
+    wanted.put(first, ready);
+    if (any(BeforePage::raisesDust)) {
+      wanted.put(dust(), List.of(context.say("sheets.before-page.detectors")));
+    }
+    if (any(s -> s.task().keepOut().isPresent())) {
+      wanted.put(
+          solvent(),
+          List.of(
+              context.say("sheets.before-page.gas"), context.say("sheets.before-page.heating")));
+    }
+    if (any(BeforePage::isSample)) {
+      wanted.put(
+          sampleSigned(job, context).orElse(context.say("sheets.before-page.before-any-dye")),
+          List.of(context.say("sheets.before-page.sample")));
+    }
+    return wanted;
+  }
+
+  /** Between the end of the sample panel and the first dye; empty without days or a panel. */
+  static Optional<String> sampleSigned(PacketContents job, SheetContext context) {
+    return job.work().days().maybe().stream()
+        .flatMap(d -> d.steps().stream())
+        .filter(BeforePage::isSample)
+        .map(ScheduledStep::end)
+        .max(Comparator.naturalOrder())
+        .map(t -> context.times().from(t, job.work().dated()));
+  }
+
+  private String areas() {
+    return job.work().areas().stream().map(AreaWorkPlan::name).collect(Collectors.joining(", "));
+  }
+
+  private String by(LocalDateTime t) {
+    return context.say("sheets.before-page.by", context.times().until(t, job.work().dated()));
+  }
+
+  /** The steps that are planned; in order where the job can't start. */
+  private List<ScheduledStep> steps() {
+    return days.or(() -> job.work().outlook().order().maybe())
+        .map(DayPlan::steps)
+        .orElse(List.of());
+  }
+
+  private boolean any(Predicate<ScheduledStep> which) {
+    return steps().stream().anyMatch(which);
+  }
+
+  private static boolean raisesDust(ScheduledStep s) {
+    return s.task().type().air() instanceof AirEffect.Dust;
+  }
+
+  private static boolean isSample(ScheduledStep s) {
+    return s.task().type().kind() == StepKind.SAMPLE_PANEL;
+  }
+
+  private String dust() {
+    return days.map(
+            d -> {
+              List<ScheduledStep> dusty =
+                  d.steps().stream().filter(BeforePage::raisesDust).toList();
+              LocalDateTime end =
+                  dusty.stream()
+                      .map(ScheduledStep::end)
+                      .max(Comparator.naturalOrder())
+                      .orElseThrow();
+              return fromUntil(dusty.get(0).start(), end);
+            })
+        .orElse(context.say("sheets.before-page.while-we-grind"));
+  }
+
+  /** As long as others are kept off for it. */
+  private String solvent() {
+    return days.map(KeepOutPeriod::of)
+        .filter(all -> !all.isEmpty())
+        .map(
+            all ->
+                fromUntil(
+                    all.get(0).span().start(),
+                    all.stream()
+                        .map(k -> k.span().end())
+                        .max(Comparator.naturalOrder())
+                        .orElseThrow()))
+        .orElse(context.say("sheets.before-page.while-solvent-is-out"));
+  }
+
+  private String fromUntil(LocalDateTime from, LocalDateTime to) {
+    boolean dated = job.work().dated();
+    return context.say(
+        "sheets.before-page.from-until",
+        context.times().until(from, dated),
+        context.times().from(to, dated));
+  }
+}

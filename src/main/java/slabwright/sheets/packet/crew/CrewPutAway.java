@@ -1,0 +1,84 @@
+package slabwright.sheets.packet.crew;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import slabwright.units.Message;
+import slabwright.work.WorkPlan;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.step.StepKind;
+import slabwright.work.step.StepType;
+import slabwright.work.step.ToolKind;
+
+/**
+ * What is put on a floor for its dyes and has to come off again: film along the walls, which else
+ * keeps the sealer's brush off the edge, the fan with its duct, and the ticks of a graphic.
+ *
+ * @param steps of all floor areas
+ */
+record CrewPutAway(List<ScheduledStep> steps) {
+  CrewPutAway {
+    steps = List.copyOf(steps);
+  }
+
+  static CrewPutAway of(WorkPlan plan) {
+    return new CrewPutAway(CrewDays.days(plan).map(DayPlan::steps).orElse(List.of()));
+  }
+
+  /** Whether no other stencil of its graphic is laid after it is up. */
+  boolean isLastStencil(ScheduledStep up) {
+    StepType type = up.task().type();
+    return steps.stream()
+        .filter(s -> s.task().type().kind() == StepKind.LAY_STENCIL)
+        .filter(s -> s.task().type().isOn(type.areaId()))
+        .filter(s -> s.task().type().subject().place().equals(type.subject().place()))
+        .noneMatch(s -> s.start().isAfter(up.start()));
+  }
+
+  /** What comes off before the first step that is laid without spraying; once a floor area. */
+  Optional<Message> before(CrewDay.Part part) {
+    String area = part.step().task().type().areaId();
+    Optional<ScheduledStep> last =
+        steps.stream()
+            .filter(s -> s.task().type().isOn(area))
+            .filter(s -> isSprayed(s.task().type()))
+            .max(Comparator.comparing(ScheduledStep::end));
+    Optional<ScheduledStep> next =
+        last.flatMap(
+            l ->
+                steps.stream()
+                    .filter(s -> s.task().type().isOn(area))
+                    .filter(s -> s.task().type().kind() == StepKind.COAT)
+                    .filter(s -> !s.start().isBefore(l.end()))
+                    .min(Comparator.comparing(ScheduledStep::start)));
+    boolean first = next.filter(s -> s.equals(part.step()) && part.before().isEmpty()).isPresent();
+    boolean film = has(area, StepKind.MASK_WALLS);
+    boolean fan = has(area, StepKind.SET_UP_FAN) && steps.stream().noneMatch(s -> fans(s, part));
+    if (!first || !(film || fan)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        film && fan
+            ? Message.of("sheets.crew-put-away.film-and-fan")
+            : film
+                ? Message.of("sheets.crew-put-away.film")
+                : Message.of("sheets.crew-put-away.fan"));
+  }
+
+  /** From this step on somebody on this floor still needs the fan. */
+  private static boolean fans(ScheduledStep s, CrewDay.Part from) {
+    return s.task().type().isOn(from.step().task().type().areaId())
+        && !s.start().isBefore(from.step().start())
+        && s.task().type().tools().contains(ToolKind.FAN);
+  }
+
+  private boolean has(String area, StepKind kind) {
+    return steps.stream().map(s -> s.task().type()).anyMatch(t -> t.isOn(area) && t.kind() == kind);
+  }
+
+  private static boolean isSprayed(StepType type) {
+    return type.tools().contains(ToolKind.SPRAYER)
+        && (type.kind() == StepKind.COAT || type.kind() == StepKind.MIST_COAT);
+  }
+}

@@ -1,0 +1,108 @@
+package slabwright.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import slabwright.drawing.Text;
+import slabwright.inlay.panel.PanelPlan;
+import slabwright.inlay.panel.RegistrationTick;
+import slabwright.sheets.packet.Packet;
+import slabwright.sheets.packet.crew.CrewPacket;
+import slabwright.sheets.page.PaperSize;
+import slabwright.sheets.page.PrintedPage;
+import slabwright.units.LengthFormat;
+import slabwright.units.UnitSystem;
+import slabwright.work.days.DayPlan;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.step.StepKind;
+
+/** What lies on the floor before the first film, proves it, and comes off again after the last. */
+class CrewSettingOutTest {
+  private static final SheetSamples HALL = SheetSamples.tramHall();
+
+  private static List<String> lines() {
+    return HALL.packet(Packet.CREW, PaperSize.LETTER).pages().stream()
+        .flatMap(CrewSettingOutTest::lines)
+        .toList();
+  }
+
+  private static java.util.stream.Stream<String> lines(PrintedPage page) {
+    return page.drawing().plain().stream()
+        .filter(Text.class::isInstance)
+        .map(t -> ((Text) t).words().replace('\u00a0', ' '));
+  }
+
+  private static String all() {
+    return lines().stream().collect(Collectors.joining(" "));
+  }
+
+  private static int count(String said, String words) {
+    return (int) Pattern.compile(Pattern.quote(words)).matcher(said).results().count();
+  }
+
+  private static PanelPlan panels() {
+    return HALL.results().get(0).inlays().get(0).plan().panels().orElseThrow();
+  }
+
+  /** The first film was a small one, and only the whole blank could be checked, days later. */
+  @Test
+  void the_corners_of_the_whole_blank_are_marked_and_measured_before_the_first_film() {
+    String said = all();
+    int first = said.indexOf("Stencil 1: lay panel");
+    int corners = said.indexOf("Mark the four corners of the whole blank on the floor: its left");
+    int diagonals = said.indexOf("Check these corners before the first film lies: both diagonals");
+    assertThat(corners).isPositive().isLessThan(diagonals);
+    assertThat(diagonals).isLessThan(first);
+    double half = panels().blank().width() / 2;
+    assertThat(said.substring(corners, diagonals))
+        .contains(LengthFormat.show(half, UnitSystem.FEET_INCHES).replace('\u00a0', ' '));
+    assertThat(count(said, "every tick on the film lies on the tick of its number"))
+        .isEqualTo(panels().local().size())
+        .isEqualTo(2);
+  }
+
+  @Test
+  void every_registration_tick_stands_with_its_two_distances_and_is_explained() {
+    List<String> said = lines();
+    assertThat(panels().ticks()).hasSizeGreaterThan(10);
+    for (RegistrationTick t : panels().ticks()) {
+      assertThat(said)
+          .contains(Integer.toString(t.number()))
+          .contains(LengthFormat.show(t.at().x(), UnitSystem.FEET_INCHES).replace('\u00a0', ' '))
+          .contains(LengthFormat.show(t.at().y(), UnitSystem.FEET_INCHES).replace('\u00a0', ' '));
+    }
+    assertThat(all()).contains("small crosses that stand on the films too, with the same numbers");
+  }
+
+  @Test
+  void setting_out_has_its_own_time_after_the_last_dye_of_the_floor_and_before_the_film() {
+    DayPlan days = HALL.job(PaperSize.LETTER).work().days().maybe().orElseThrow();
+    ScheduledStep out = step(days, StepKind.SET_OUT);
+    assertThat(out.worked().toMinutes()).isEqualTo(45);
+    assertThat(out.end()).isBeforeOrEqualTo(step(days, StepKind.LAY_STENCIL).start());
+    assertThat(out.start()).isAfterOrEqualTo(step(days, StepKind.DYE_RESIDUE_OFF).end());
+    assertThat(all()).contains("Set out Heron ring: snap the lines");
+  }
+
+  private static ScheduledStep step(DayPlan days, StepKind kind) {
+    return days.steps().stream()
+        .filter(s -> s.task().type().kind() == kind)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** A sealer that is cut in by brush against masked walls stops short of them. */
+  @Test
+  void film_fan_and_ticks_come_off_once_and_before_what_they_are_in_the_way_of() {
+    String phone = CrewPacket.html(HALL.job(PaperSize.LETTER)).replace('\u00a0', ' ');
+    String off = "First: film and tape off the walls, the fan and its duct out of the way";
+    assertThat(count(phone, off)).isEqualTo(1);
+    int sealer = phone.indexOf("Roll Water-borne penetrating sealer");
+    assertThat(phone.indexOf(off)).isBetween(sealer, phone.indexOf("usual loss", sealer));
+    assertThat(count(phone, "ticks stay")).isEqualTo(2 + 1); // and once as tomorrow's first work
+    assertThat(count(phone, "take the registration ticks and the snapped lines off")).isEqualTo(1);
+  }
+}
