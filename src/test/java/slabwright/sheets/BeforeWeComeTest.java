@@ -34,8 +34,8 @@ class BeforeWeComeTest {
         .contains("Before we come")
         .contains("by Mon, Dec 7")
         .contains("pilot lights out")
-        .contains("Heaters")
-        .contains("Smoke detectors")
+        .contains("heaters with a flame")
+        .contains("smoke detectors that dust sets off")
         .contains("A key")
         .containsPattern("Signed on site, Thu, Dec 10, \\d\\d?:\\d\\d PM or later, before any dye");
   }

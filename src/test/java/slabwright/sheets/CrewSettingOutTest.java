@@ -52,8 +52,8 @@ class CrewSettingOutTest {
   void the_corners_of_the_whole_blank_are_marked_and_measured_before_the_first_film() {
     String said = all();
     int first = said.indexOf("Stencil 1: lay panel");
-    int corners = said.indexOf("Mark the four corners of the whole blank on the floor: its left");
-    int diagonals = said.indexOf("Check these corners before the first film lies: both diagonals");
+    int corners = said.indexOf("Mark the corners of the whole blank: ");
+    int diagonals = said.indexOf("Check before any film: both diagonals between them measure");
     assertThat(corners).isPositive().isLessThan(diagonals);
     assertThat(diagonals).isLessThan(first);
     double half = panels().blank().width() / 2;
@@ -74,7 +74,8 @@ class CrewSettingOutTest {
           .contains(LengthFormat.show(t.at().x(), UnitSystem.FEET_INCHES).replace('\u00a0', ' '))
           .contains(LengthFormat.show(t.at().y(), UnitSystem.FEET_INCHES).replace('\u00a0', ' '));
     }
-    assertThat(all()).contains("small crosses that stand on the films too, with the same numbers");
+    assertThat(all())
+        .contains("Small crosses, on the floor and with the same numbers on the films");
   }
 
   @Test

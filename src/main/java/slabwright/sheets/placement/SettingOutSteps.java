@@ -177,13 +177,18 @@ public record SettingOutSteps(SettingOut settingOut, UnitSystem units, Words wor
   public List<String> beforeTheFirstFilm(PanelPlan panels) {
     SettingOut.BlankReach b = settingOut.blank();
     List<String> steps = new ArrayList<>();
+    boolean even = length(b.left()).equals(length(b.right()));
+    boolean level = length(b.above()).equals(length(b.below()));
     steps.add(
-        words.say(
-            "sheets.setting-out-steps.corners",
-            side(b.left(), Message.of("sheets.setting-out-steps.left-of")),
-            side(b.right(), Message.of("sheets.setting-out-steps.right-of")),
-            side(b.above(), Message.of("sheets.setting-out-steps.above")),
-            side(b.below(), Message.of("sheets.setting-out-steps.below"))));
+        even && level
+            ? words.say(
+                "sheets.setting-out-steps.even-corners", length(b.left()), length(b.above()))
+            : words.say(
+                "sheets.setting-out-steps.corners",
+                side(b.left(), Message.of("sheets.setting-out-steps.left-of")),
+                side(b.right(), Message.of("sheets.setting-out-steps.right-of")),
+                side(b.above(), Message.of("sheets.setting-out-steps.above")),
+                side(b.below(), Message.of("sheets.setting-out-steps.below"))));
     List<String> checks = new ArrayList<>(checks());
     checks.set(
         0, words.say("sheets.setting-out-steps.corners-diagonal", length(settingOut.diagonal())));

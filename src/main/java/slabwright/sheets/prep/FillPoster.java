@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import slabwright.drawing.CoordinateFrame;
+import slabwright.drawing.FillStyle;
 import slabwright.drawing.Palette;
 import slabwright.figures.AreaInks;
 import slabwright.figures.MarkStyles;
@@ -46,6 +47,9 @@ public final class FillPoster {
           MarkType.PATCH,
           MarkType.TRENCH,
           MarkType.MASKED_TRIM);
+
+  /** Pale, so that one sees at a glance what is floor and what on it is worked on. */
+  private static final FillStyle FLOOR = FillStyle.plain(Palette.FIELD, Palette.RULE);
 
   /** More than so many of a kind are told in one row, and none by its name. */
   private static final int MOST = 8;
@@ -134,6 +138,7 @@ public final class FillPoster {
   }
 
   private void draw(PlanComposer sketch) {
+    sketch.addInks(FLOOR.on(takeoff.net()));
     items.values().stream()
         .flatMap(List::stream)
         .forEach(i -> sketch.addInks(AreaInks.mark(i.mark(), takeoff.gross())));

@@ -71,9 +71,6 @@ public final class ClientPacket {
     }
     Message offer = Message.of("sheets.offer-page.title");
     pages.addAll(missing.or(context, offer, "", false, () -> new OfferPage(job, context).drafts()));
-    Message before = Message.of("sheets.before-page.title");
-    pages.addAll(
-        missing.or(context, before, "", false, () -> new BeforePage(job, context).drafts()));
     Message dates = Message.of("sheets.dates-page.title");
     pages.addAll(missing.or(context, dates, "", false, () -> new DatesPage(job, context).drafts()));
     Message order = Message.of("sheets.change-order.title");
@@ -200,7 +197,7 @@ public final class ClientPacket {
   }
 
   private String sample() {
-    return BeforePage.sampleSigned(job, context)
+    return BeforeBlocks.sampleSigned(job, context)
         .map(t -> context.say("sheets.client-packet.sample-on", t))
         .orElse(context.say("sheets.client-packet.sample"));
   }

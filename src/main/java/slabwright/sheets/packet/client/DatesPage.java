@@ -12,6 +12,7 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.PairBlock;
@@ -24,7 +25,7 @@ import slabwright.units.Message;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.handover.Reopening;
 
-/** When each floor is shut, when it may be walked on, and how it is kept. */
+/** What is seen to before, when each floor is shut and may be walked on, and how it is kept. */
 final class DatesPage {
   /** More floors than these are not shown side by side. */
   private static final int BESIDE = 3;
@@ -45,10 +46,31 @@ final class DatesPage {
             "",
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>(dates());
-    if (blocks.isEmpty()) {
+    List<Block> before = new BeforeBlocks(job, context).blocks();
+    List<Block> after = after();
+    if (before.isEmpty() && after.isEmpty()) {
       return List.of();
     }
+    List<Block> blocks = new ArrayList<>(before);
+    blocks.addAll(after);
+    List<PageDraft> pages = ColumnPages.of(context, draft, blocks);
+    if (pages.size() == 1) {
+      return pages;
+    }
+    blocks.replaceAll(DenseBlock::new);
+    List<PageDraft> dense = ColumnPages.of(context, draft, blocks);
+    return dense.size() < pages.size() ? dense : pages;
+  }
+
+  /** When the floors may be walked on, and how they are kept; empty where none gets a coat. */
+  private List<Block> after() {
+    List<Block> dates = dates();
+    if (dates.isEmpty()) {
+      return List.of();
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(context.say("sheets.dates-page.walk")));
+    blocks.addAll(dates);
     if (!job.work().dated()) {
       blocks.add(new Paragraph(context.say("sheets.dates-page.not-dated")));
     }
@@ -59,7 +81,7 @@ final class DatesPage {
                 + context.say("sheets.dates-page.practice")
                 + waits()));
     blocks.addAll(care());
-    return ColumnPages.of(context, draft, blocks);
+    return blocks;
   }
 
   /** Which floor waits for which, in the same paragraph; empty where none does. */

@@ -4,7 +4,7 @@
  *
  * <p>{@link ClientPacket} (entry): {@link ClientPlan} (the floor to look at, a {@link
  * ExpectedFloor}), {@link GraphicBlock} (a graphic with a {@link ScaleFigure}) with its {@link
- * DoorOffset}, {@link OfferPage}, {@link BeforePage}, {@link DatesPage}; {@link ChangeOrder}
+ * DoorOffset}, {@link OfferPage}, {@link DatesPage} with {@link BeforeBlocks}; {@link ChangeOrder}
  * (entry) says what a release agreed otherwise; {@link SignBlock} is what is signed with its line;
  * {@link ColourWords} names colours.
  */

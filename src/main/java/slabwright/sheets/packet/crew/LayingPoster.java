@@ -17,6 +17,7 @@ import slabwright.inlay.InlayPlan;
 import slabwright.inlay.PlacedInlay;
 import slabwright.inlay.masking.PaperRun;
 import slabwright.inlay.panel.Panel;
+import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.settingout.PanelPlace;
 import slabwright.inlay.settingout.SettingOut;
@@ -129,6 +130,14 @@ final class LayingPoster {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading(context.say("sheets.laying-poster.lay")));
     blocks.add(new Paragraph(context.say("sheets.laying-poster.set-out-first")));
+    plan.panels()
+        .filter(p -> !p.ticks().isEmpty())
+        .ifPresent(
+            p -> {
+              blocks.add(new Heading(context.say("sheets.stencil-column.ticks")));
+              blocks.add(new Paragraph(context.say("sheets.laying-poster.ticks-say")));
+              blocks.add(ticks(p));
+            });
     if (all.size() > 1) {
       blocks.add(new Paragraph(context.say("sheets.laying-poster.one-at-a-time")));
     }
@@ -148,6 +157,24 @@ final class LayingPoster {
       }
     }
     return blocks;
+  }
+
+  /** Where each tick lies on the marked blank. */
+  private Block ticks(PanelPlan panels) {
+    List<List<TableCell>> rows = new ArrayList<>();
+    for (RegistrationTick t : panels.ticks()) {
+      rows.add(
+          List.of(
+              TableCell.bold(Integer.toString(t.number())),
+              TableCell.of(context.length(t.at().x() - panels.blank().minX())),
+              TableCell.of(context.length(t.at().y() - panels.blank().minY()))));
+    }
+    return TableBlock.of(
+        List.of(
+            TableColumn.narrow(context.say("sheets.laying-poster.tick-number")),
+            TableColumn.number(context.say("sheets.laying-poster.tick-left")),
+            TableColumn.number(context.say("sheets.laying-poster.tick-top"))),
+        rows);
   }
 
   private static List<Block> numbered(List<String> steps) {

@@ -16,8 +16,6 @@ import slabwright.figures.StencilInks;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Obstacle;
 import slabwright.inlay.PlacedInlay;
-import slabwright.inlay.panel.PanelPlan;
-import slabwright.inlay.panel.RegistrationTick;
 import slabwright.inlay.settingout.SettingOut;
 import slabwright.inlay.settingout.SettingOutOrigin;
 import slabwright.inlay.settingout.SnappedLines;
@@ -30,9 +28,6 @@ import slabwright.sheets.page.Block;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
-import slabwright.sheets.page.TableBlock;
-import slabwright.sheets.page.TableCell;
-import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.placement.SettingOutSteps;
 import slabwright.sheets.plan.OutlineLabels;
 import slabwright.sheets.plan.PlanComposer;
@@ -102,26 +97,7 @@ final class SettingOutPoster {
     for (int i = 0; i < lines.size(); i++) {
       blocks.add(new Paragraph((i + 1) + "  " + lines.get(i)));
     }
-    inlay.plan().panels().filter(p -> !p.ticks().isEmpty()).ifPresent(p -> blocks.add(ticks(p)));
     return blocks;
-  }
-
-  /** Where each tick lies on the marked blank. */
-  private Block ticks(PanelPlan panels) {
-    List<List<TableCell>> rows = new ArrayList<>();
-    for (RegistrationTick t : panels.ticks()) {
-      rows.add(
-          List.of(
-              TableCell.bold(Integer.toString(t.number())),
-              TableCell.of(context.length(t.at().x() - panels.blank().minX())),
-              TableCell.of(context.length(t.at().y() - panels.blank().minY()))));
-    }
-    return TableBlock.of(
-        List.of(
-            TableColumn.narrow(context.say("sheets.setting-out-poster.tick")),
-            TableColumn.number(context.say("sheets.setting-out-poster.tick-left")),
-            TableColumn.number(context.say("sheets.setting-out-poster.tick-top"))),
-        rows);
   }
 
   private void draw(PlanComposer sketch) {

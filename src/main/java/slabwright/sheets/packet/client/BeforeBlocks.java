@@ -12,10 +12,7 @@ import java.util.stream.Collectors;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
-import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.Heading;
-import slabwright.sheets.page.PageDraft;
-import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.days.DayPlan;
@@ -28,39 +25,29 @@ import slabwright.work.step.StepKind;
  * What the owner sees to before the crew comes and on which days, with the day on which the sample
  * panel is signed: common practice, no source.
  */
-final class BeforePage {
+final class BeforeBlocks {
   private final PacketContents job;
   private final SheetContext context;
   private final Optional<DayPlan> days;
 
-  BeforePage(PacketContents job, SheetContext context) {
+  BeforeBlocks(PacketContents job, SheetContext context) {
     this.job = job;
     this.context = context;
     this.days = job.work().days().maybe().filter(d -> !d.steps().isEmpty());
   }
 
   /** Nothing where no floor is worked on. */
-  List<PageDraft> drafts() {
+  List<Block> blocks() {
     boolean some = job.work().tasks().maybe().filter(t -> !t.isEmpty()).isPresent();
     if (!some) {
       return List.of();
     }
-    PageDraft draft =
-        new PageDraft(
-            context.say("sheets.before-page.title"),
-            context.say("sheets.before-page.subtitle"),
-            "",
-            Optional.empty(),
-            List.of());
-    List<Block> blocks = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
     wanted()
         .forEach(
-            (when, what) -> {
-              blocks.add(new Heading(when));
-              blocks.add(new BulletBlock(what));
-            });
-    blocks.add(new Paragraph(context.say("sheets.before-page.practice")));
-    return ColumnPages.of(context, draft, blocks);
+            (when, what) ->
+                lines.add(context.say("sheets.before-blocks.line", when, String.join(" ", what))));
+    return List.of(new Heading(context.say("sheets.before-blocks.title")), new BulletBlock(lines));
   }
 
   /** What is wanted, by when. */
@@ -68,26 +55,26 @@ final class BeforePage {
     Map<String, List<String>> wanted = new LinkedHashMap<>();
     String first =
         days.map(d -> by(d.steps().get(0).start()))
-            .orElse(context.say("sheets.before-page.before-the-first-day"));
+            .orElse(context.say("sheets.before-blocks.before-the-first-day"));
     List<String> ready = new ArrayList<>();
-    ready.add(context.say("sheets.before-page.cleared", areas()));
-    ready.add(context.say("sheets.before-page.power"));
-    ready.add(context.say("sheets.before-page.water"));
-    ready.add(context.say("sheets.before-page.key"));
+    ready.add(context.say("sheets.before-blocks.cleared", areas()));
+    ready.add(context.say("sheets.before-blocks.power"));
+    ready.add(context.say("sheets.before-blocks.key"));
     wanted.put(first, ready);
-    if (any(BeforePage::raisesDust)) {
-      wanted.put(dust(), List.of(context.say("sheets.before-page.detectors")));
+    if (any(BeforeBlocks::raisesDust)) {
+      wanted.put(dust(), List.of(context.say("sheets.before-blocks.detectors")));
     }
     if (any(s -> s.task().keepOut().isPresent())) {
       wanted.put(
           solvent(),
           List.of(
-              context.say("sheets.before-page.gas"), context.say("sheets.before-page.heating")));
+              context.say("sheets.before-blocks.gas"),
+              context.say("sheets.before-blocks.heating")));
     }
-    if (any(BeforePage::isSample)) {
+    if (any(BeforeBlocks::isSample)) {
       wanted.put(
-          sampleSigned(job, context).orElse(context.say("sheets.before-page.before-any-dye")),
-          List.of(context.say("sheets.before-page.sample")));
+          sampleSigned(job, context).orElse(context.say("sheets.before-blocks.before-any-dye")),
+          List.of(context.say("sheets.before-blocks.sample")));
     }
     return wanted;
   }
@@ -96,7 +83,7 @@ final class BeforePage {
   static Optional<String> sampleSigned(PacketContents job, SheetContext context) {
     return job.work().days().maybe().stream()
         .flatMap(d -> d.steps().stream())
-        .filter(BeforePage::isSample)
+        .filter(BeforeBlocks::isSample)
         .map(ScheduledStep::end)
         .max(Comparator.naturalOrder())
         .map(t -> context.times().from(t, job.work().dated()));
@@ -107,7 +94,7 @@ final class BeforePage {
   }
 
   private String by(LocalDateTime t) {
-    return context.say("sheets.before-page.by", context.times().until(t, job.work().dated()));
+    return context.say("sheets.before-blocks.by", context.times().until(t, job.work().dated()));
   }
 
   /** The steps that are planned; in order where the job can't start. */
@@ -133,7 +120,7 @@ final class BeforePage {
     return days.map(
             d -> {
               List<ScheduledStep> dusty =
-                  d.steps().stream().filter(BeforePage::raisesDust).toList();
+                  d.steps().stream().filter(BeforeBlocks::raisesDust).toList();
               LocalDateTime end =
                   dusty.stream()
                       .map(ScheduledStep::end)
@@ -141,7 +128,7 @@ final class BeforePage {
                       .orElseThrow();
               return fromUntil(dusty.get(0).start(), end);
             })
-        .orElse(context.say("sheets.before-page.while-we-grind"));
+        .orElse(context.say("sheets.before-blocks.while-we-grind"));
   }
 
   /** As long as others are kept off for it. */
@@ -156,13 +143,13 @@ final class BeforePage {
                         .map(k -> k.span().end())
                         .max(Comparator.naturalOrder())
                         .orElseThrow()))
-        .orElse(context.say("sheets.before-page.while-solvent-is-out"));
+        .orElse(context.say("sheets.before-blocks.while-solvent-is-out"));
   }
 
   private String fromUntil(LocalDateTime from, LocalDateTime to) {
     boolean dated = job.work().dated();
     return context.say(
-        "sheets.before-page.from-until",
+        "sheets.before-blocks.from-until",
         context.times().until(from, dated),
         context.times().from(to, dated));
   }
