@@ -33,8 +33,6 @@ final class CrewDayPages {
   private static final double WHO = 20;
   private static final double GAP = 3;
   private static final double LEAST_PICTURE = 40;
-
-  /** Where no picture of that height has room, above the cautions or beside them. */
   private static final double SMALLEST_PICTURE = 24;
 
   /** Shares of the page that the cautions take where the picture stands beside them. */
@@ -176,12 +174,11 @@ final class CrewDayPages {
     Strip whole = cautions(text.cautions(), text.stops(), body.width());
     double free = bottom - whole.height() - GAP;
     Optional<Double> width =
-        free - top >= LEAST_PICTURE || areas(day).size() != 1
-            ? Optional.empty()
-            : BESIDE_PICTURE.stream()
-                .map(share -> body.width() * share)
-                .filter(w -> cautions(text.cautions(), text.stops(), w).height() <= bottom - top)
-                .findFirst();
+        BESIDE_PICTURE.stream()
+            .map(share -> body.width() * share)
+            .filter(w -> cautions(text.cautions(), text.stops(), w).height() <= bottom - top)
+            .filter(w -> free - top < LEAST_PICTURE && areas(day).size() == 1)
+            .findFirst();
     if (width.isEmpty()) {
       inks.addAll(whole.at(body.minX(), bottom - whole.height()));
       picture(day, new Bounds(body.minX(), top, body.maxX(), free), inks);
