@@ -129,10 +129,12 @@ class PacketPagesTest {
   }
 
   @Test
-  void the_crew_is_sent_for_its_respirator_to_the_pages_that_name_it() {
+  void the_crew_reads_its_respirator_for_dust_itself_and_the_office_the_rule() {
     for (Words words : List.of(Words.english(), Words.of(Locale.forLanguageTag("es")))) {
+      assertThat(words.say("sheets.crew-cautions.silica")).contains("P100");
+      assertThat(words.say("sheets.crew-cautions.silica-by-hand")).contains("P100");
+      assertThat(words.say("sheets.crew-cautions.silica-worn", "A")).contains("P100", "A");
       String rules = words.say("sheets.office-packet.rules");
-      assertThat(words.say("sheets.crew-cautions.silica")).contains(rules);
       assertThat(
               HALL.packet(Packet.OFFICE, PaperSize.LETTER, words).pages().stream()
                   .map(page -> String.join(" ", words(page))))
@@ -177,7 +179,10 @@ class PacketPagesTest {
             .orElseThrow();
     assertThat(closed.layerTogether()).isGreaterThan(1);
     assertThat(all(bike.packet(Packet.FIRE_AND_SAFETY, PaperSize.A4)))
-        .contains("breathing limits below the waist: PASSED");
+        .contains("breathing limits below the waist: PASSED")
+        // a coat of less is told on the first page, with less
+        .contains("highest during Mist coat 3");
+    assertThat(Words.english().say(closed.peakStep())).startsWith("Mist coat 3");
   }
 
   @ParameterizedTest

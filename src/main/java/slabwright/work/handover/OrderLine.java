@@ -31,7 +31,6 @@ public record OrderLine(BuyLine buy, Optional<LocalDate> neededOn) {
   }
 
   private static Optional<LocalDate> first(WorkPlan plan, BuyLine buy, DayPlan days) {
-    boolean coats = plan.areas().stream().anyMatch(a -> a.coat(buy.product()).isPresent());
     return days.steps().stream()
         .filter(
             s -> plan.areas().stream().anyMatch(a -> uses(plan.book(), a, buy, s.task().type())))

@@ -72,7 +72,7 @@ class IgnitionCheckTest {
         .contains("off while solvent is laid and for 4 hours after")
         .contains("not before 4 hours after the last coat")
         .contains("Air drawn out to the outdoors and nowhere else")
-        .contains("Fan and cord rated for flammable vapor")
+        .contains("Fan, compressor and cords rated for flammable vapor")
         .contains("Fire extinguisher");
   }
 

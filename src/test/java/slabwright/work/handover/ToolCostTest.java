@@ -88,7 +88,7 @@ class ToolCostTest {
     }
     CostLine protection = named(lines, "Protection of the crew: cartridges, gloves, suits").get(0);
     assertThat(days(protection)).isEqualTo(present.size()).isLessThan(3L * 9);
-    assertThat(days(named(lines, "Gas meter for flammable vapor").get(0)))
+    assertThat(days(named(lines, "Gas meter that shows ppm of vapor, with pump and hose").get(0)))
         .isEqualTo(metered.size());
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
@@ -77,21 +78,22 @@ final class DatesPage {
         new Paragraph(
             context.say("sheets.dates-page.temperature")
                 + " "
-                + context.say("sheets.dates-page.practice")));
+                + context.say("sheets.dates-page.practice")
+                + waits()));
     blocks.addAll(care());
     return blocks;
   }
 
-  /** All floors beside each other in one table where they have room, else one after another. */
-  private List<Block> dates() {
-    List<Block> blocks = new ArrayList<>(tables());
-    job.work().areas().stream()
+  /** Which floor waits for which, in the same paragraph; empty where none does. */
+  private String waits() {
+    return job.work().areas().stream()
         .flatMap(a -> Reopening.waits(a, job.work()).stream())
-        .forEach(m -> blocks.add(new Paragraph(context.say(m))));
-    return blocks;
+        .map(m -> " " + context.say(m))
+        .collect(Collectors.joining());
   }
 
-  private List<Block> tables() {
+  /** All floors beside each other in one table where they have room, else one after another. */
+  private List<Block> dates() {
     Map<String, Map<String, String>> floors = new LinkedHashMap<>();
     for (AreaWorkPlan area : job.work().areas()) {
       Reopening.of(area, job.work()).ifPresent(r -> floors.put(area.name(), rows(area, r)));

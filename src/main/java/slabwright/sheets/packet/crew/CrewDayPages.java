@@ -32,8 +32,6 @@ final class CrewDayPages {
   private static final double WHO = 20;
   private static final double GAP = 3;
   private static final double LEAST_PICTURE = 40;
-
-  /** Where no picture of that height has room, above the cautions or beside them. */
   private static final double SMALLEST_PICTURE = 24;
 
   /** Shares of the page that the cautions take where the picture stands beside them. */
@@ -160,7 +158,7 @@ final class CrewDayPages {
     double whole = cautions(text.cautions(), text.stops(), body.width()).height();
     return !texts.isTimed()
         || areas(day).isEmpty()
-        || left >= LEAST_PICTURE
+        || left >= SMALLEST_PICTURE
         || besidePicture(day, text, left + whole + GAP).isPresent();
   }
 

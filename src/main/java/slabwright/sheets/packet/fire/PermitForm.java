@@ -180,9 +180,10 @@ final class PermitForm {
   }
 
   private String expected(AirScreening screening) {
-    double low = screening.stated().orElse(screening.closed()).layerPeakLel();
+    AirFigures air = screening.stated().orElse(screening.closed());
+    double low = air.layerPeakLel();
     return low >= AirFigures.HAZARDOUS_SHARE
-        ? context.say("sheets.permit-form.expected-over", low * 100)
+        ? context.say("sheets.permit-form.expected-over", low * 100, air.peakStep())
         : context.say("sheets.permit-form.expected-under", low * 100);
   }
 
