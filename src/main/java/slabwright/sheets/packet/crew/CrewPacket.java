@@ -118,14 +118,6 @@ public final class CrewPacket {
       PacketContents job, AreaResult area, SheetContext context, MissingPages missing) {
     String name = area.takeoff().area().name();
     List<Poster> posters = new ArrayList<>();
-    Message fill = Message.of("sheets.fill-poster.title");
-    posters.addAll(
-        Poster.or(
-            missing,
-            context,
-            fill,
-            name,
-            () -> new FillPoster(area.takeoff(), context).poster().stream().toList()));
     Message prep = Message.of("sheets.prep-sheet.poster");
     if (isGround(job, area)) {
       posters.addAll(
@@ -136,6 +128,14 @@ public final class CrewPacket {
               name,
               () -> List.of(new PrepSheet(area.ways(), context).poster())));
     }
+    Message fill = Message.of("sheets.fill-poster.title");
+    posters.addAll(
+        Poster.or(
+            missing,
+            context,
+            fill,
+            name,
+            () -> new FillPoster(area.takeoff(), context).poster().stream().toList()));
     for (PlacedInlay inlay : area.inlays()) {
       Message placing = Message.of("sheets.setting-out-poster.title", inlay.inlay().name());
       posters.addAll(
