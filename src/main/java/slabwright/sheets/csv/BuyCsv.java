@@ -57,7 +57,7 @@ public final class BuyCsv {
               words.say(s.what()).replace('\u00a0', ' '),
               "",
               s.number().maybe().map(BigDecimal::toPlainString).orElse(""),
-              s.unit(),
+              s.unit().map(words::say).orElse(""),
               words.say(s.amount().text(m -> m)).replace('\u00a0', ' '),
               s.price().maybe().map(BigDecimal::toPlainString).orElse(""),
               plan.book().currency(),

@@ -51,19 +51,19 @@ public record CostLine(
     }
 
     /** As it stands behind a bare number in a table; nothing for what is counted by the piece. */
-    String symbol() {
+    Message symbol() {
       return switch (this) {
-        case HOURS -> "h";
-        case DAYS, PERSON_DAYS -> "d";
-        case PIECES, SETS -> "";
-        case METRES -> "m";
-        case SQUARE_METRES -> "m²";
-        case KILOGRAMS -> "kg";
-        case LITRES -> "L";
-        case FEET -> "ft";
-        case SQUARE_FEET -> "sq ft";
-        case POUNDS -> "lb";
-        case GALLONS -> "gal";
+        case HOURS -> Message.of("work.cost-line.symbol", "h");
+        case DAYS, PERSON_DAYS -> Message.of("work.cost-line.symbol", "d");
+        case PIECES, SETS -> Message.of("work.cost-line.symbol", "");
+        case METRES -> Message.of("work.cost-line.symbol", "m");
+        case SQUARE_METRES -> Message.of("work.cost-line.symbol", "m²");
+        case KILOGRAMS -> Message.of("work.cost-line.symbol", "kg");
+        case LITRES -> Message.of("work.cost-line.symbol", "L");
+        case FEET -> Message.of("work.cost-line.symbol", "ft");
+        case SQUARE_FEET -> Message.of("work.cost-line.symbol-of-square-feet");
+        case POUNDS -> Message.of("work.cost-line.symbol", "lb");
+        case GALLONS -> Message.of("work.cost-line.symbol", "gal");
       };
     }
 

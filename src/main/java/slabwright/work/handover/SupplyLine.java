@@ -20,7 +20,7 @@ import slabwright.work.step.ToolKind;
  *
  * @param amount whole feet or metres, never less than is needed
  * @param number the same as a bare number
- * @param unit of it, such as sq ft; empty for pieces
+ * @param unit of it as a table shows it; empty where the number is not known
  * @param price of all of it, as in the cost
  * @param neededOn the first day that uses it, for film the one before; empty while the job has no
  *     dates
@@ -29,7 +29,7 @@ public record SupplyLine(
     Message what,
     Figure<Message> amount,
     Figure<BigDecimal> number,
-    String unit,
+    Optional<Message> unit,
     Figure<BigDecimal> price,
     Optional<LocalDate> neededOn) {
   /** All of them, in the order of the cost. */
@@ -47,7 +47,7 @@ public record SupplyLine(
         c.what(),
         told.map(CostLine.Count::text),
         told.map(CostLine.Count::number),
-        told.maybe().map(n -> n.unit().symbol()).orElse(""),
+        told.maybe().map(n -> n.unit().symbol()),
         CostLine.of(c.what(), c.count(), c.source(), c.price(), units).amount(),
         days.flatMap(d -> neededOn(d, c.kind())));
   }
