@@ -2,6 +2,9 @@ package slabwright.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import slabwright.drawing.Text;
@@ -9,6 +12,9 @@ import slabwright.sheets.packet.Packet;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.units.QuarterHour;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.step.StepKind;
 
 /** What the tram hall's client sees to before the crew comes, and signs. */
 class BeforeWeComeTest {
@@ -38,6 +44,23 @@ class BeforeWeComeTest {
         .contains("smoke detectors that dust sets off")
         .contains("A key")
         .containsPattern("Signed on site, Thu, Dec 10, \\d\\d?:\\d\\d PM or later, before any dye");
+  }
+
+  @Test
+  void the_client_is_asked_in_to_sign_when_the_air_of_the_sample_panel_is_clear() {
+    ScheduledStep panel =
+        JOB.work().days().maybe().orElseThrow().steps().stream()
+            .filter(s -> s.task().type().kind() == StepKind.SAMPLE_PANEL)
+            .findFirst()
+            .orElseThrow();
+    LocalDateTime clear = panel.end().plus(panel.task().keepOut().orElseThrow().after());
+    assertThat(QuarterHour.up(clear)).isAfter(QuarterHour.up(panel.end()));
+    assertThat(all(Packet.CLIENT))
+        .contains(
+            "Signed on site, "
+                + DateTimeFormatter.ofPattern("EEE, MMM d, h:mm a", Locale.US)
+                    .format(QuarterHour.up(clear)))
+        .contains("the crew brings you in when the air is clear");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package slabwright.sheets.packet.client;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +17,7 @@ import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.SheetContext;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.KeepOut;
 import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.step.AirEffect;
@@ -79,12 +81,15 @@ final class BeforeBlocks {
     return wanted;
   }
 
-  /** Between the end of the sample panel and the first dye; empty without days or a panel. */
+  /**
+   * From when on the sample panel is looked at, and before the first dye: when others are no longer
+   * kept off for it. Empty without days or a panel.
+   */
   static Optional<String> sampleSigned(PacketContents job, SheetContext context) {
     return job.work().days().maybe().stream()
         .flatMap(d -> d.steps().stream())
         .filter(BeforeBlocks::isSample)
-        .map(ScheduledStep::end)
+        .map(s -> s.end().plus(s.task().keepOut().map(KeepOut::after).orElse(Duration.ZERO)))
         .max(Comparator.naturalOrder())
         .map(t -> context.times().from(t, job.work().dated()));
   }
