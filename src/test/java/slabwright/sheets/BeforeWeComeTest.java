@@ -13,6 +13,7 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.units.QuarterHour;
+import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.step.StepKind;
 
@@ -53,7 +54,12 @@ class BeforeWeComeTest {
             .filter(s -> s.task().type().kind() == StepKind.SAMPLE_PANEL)
             .findFirst()
             .orElseThrow();
-    LocalDateTime clear = panel.end().plus(panel.task().keepOut().orElseThrow().after());
+    LocalDateTime clear =
+        KeepOutPeriod.of(JOB.work().days().maybe().orElseThrow()).stream()
+            .map(k -> k.span().end())
+            .filter(t -> !t.isBefore(panel.end()))
+            .findFirst()
+            .orElseThrow();
     assertThat(QuarterHour.up(clear)).isAfter(QuarterHour.up(panel.end()));
     assertThat(all(Packet.CLIENT))
         .contains(

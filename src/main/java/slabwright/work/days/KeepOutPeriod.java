@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import slabwright.units.Message;
 
@@ -36,6 +37,16 @@ public record KeepOutPeriod(String area, List<Message> reasons, TimeSpan span) {
     return joined.stream().map(OfArea::period).toList();
   }
 
+  /** Until when others are kept off for one step alone; empty where they are not. */
+  public static Optional<LocalDateTime> until(ScheduledStep step) {
+    return step.task().keepOut().map(k -> told(step).plus(k.after()));
+  }
+
+  /** The end of the work as the crew is told it, who may begin a little later than planned. */
+  private static LocalDateTime told(ScheduledStep step) {
+    return step.spans().get(step.spans().size() - 1).toldAsWork().end();
+  }
+
   /** A period with its floor area's id: two areas of one name are two. */
   private record OfArea(String areaId, KeepOutPeriod period) {
     /** Of the floor area of a step, and of those that its air gets to. */
@@ -50,11 +61,6 @@ public record KeepOutPeriod(String area, List<Message> reasons, TimeSpan span) {
           Stream.of(own),
           k.beside().stream()
               .map(b -> new OfArea(b.areaId(), new KeepOutPeriod(b.area(), List.of(in), span))));
-    }
-
-    /** The end of the work as the crew is told it, who may begin a little later than planned. */
-    private static LocalDateTime told(ScheduledStep step) {
-      return step.spans().get(step.spans().size() - 1).toldAsWork().end();
     }
 
     boolean isBefore(OfArea o) {

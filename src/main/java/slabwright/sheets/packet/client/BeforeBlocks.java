@@ -1,6 +1,5 @@
 package slabwright.sheets.packet.client;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,7 +16,6 @@ import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.SheetContext;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.days.DayPlan;
-import slabwright.work.days.KeepOut;
 import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.step.AirEffect;
@@ -89,7 +87,7 @@ final class BeforeBlocks {
     return job.work().days().maybe().stream()
         .flatMap(d -> d.steps().stream())
         .filter(BeforeBlocks::isSample)
-        .map(s -> s.end().plus(s.task().keepOut().map(KeepOut::after).orElse(Duration.ZERO)))
+        .map(s -> KeepOutPeriod.until(s).orElseGet(s::end))
         .max(Comparator.naturalOrder())
         .map(t -> context.times().from(t, job.work().dated()));
   }

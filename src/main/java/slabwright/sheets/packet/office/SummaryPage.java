@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
@@ -24,9 +25,13 @@ import slabwright.sheets.page.TableCell;
 import slabwright.sheets.page.TableColumn;
 import slabwright.sheets.plan.FloorsBlock;
 import slabwright.units.QuantityFormat;
+import slabwright.units.RateFormat;
+import slabwright.work.AirPlan;
 import slabwright.work.AreaResult;
 import slabwright.work.HeldGroup;
+import slabwright.work.JobTools;
 import slabwright.work.Presence;
+import slabwright.work.air.AirFigures;
 import slabwright.work.days.DayPlan;
 import slabwright.work.handover.Cost;
 import slabwright.work.handover.OrderLine;
@@ -200,6 +205,7 @@ final class SummaryPage {
     List<String> all = new ArrayList<>();
     job.work().outlook().cannotStart().forEach(m -> all.add(context.words().line(m)));
     HeldGroup.of(job.work().outlook().held()).forEach(h -> all.add(context.words().line(h.why())));
+    fanShort().ifPresent(all::add);
     Scope scope = Scope.of(job.work());
     scope
         .unmetMoisture()
@@ -217,6 +223,22 @@ final class SummaryPage {
     List<String> longer = new ArrayList<>(shown);
     longer.add(context.say("sheets.summary-page.and-more", more));
     return longer;
+  }
+
+  /** Where the fans of the job move less than the most air that a floor of the plan has. */
+  private Optional<String> fanShort() {
+    OptionalDouble fans = JobTools.fans(job.work().book(), job.site().job().crew());
+    return job.work().areas().stream()
+        .flatMap(a -> a.air().maybe().flatMap(AirPlan::screening).stream())
+        .flatMap(s -> s.stated().map(AirFigures::airflow).stream())
+        .max(Comparator.naturalOrder())
+        .filter(plan -> fans.isPresent() && fans.getAsDouble() < plan)
+        .map(
+            plan ->
+                context.say(
+                    "sheets.summary-page.fan-short",
+                    RateFormat.airflow(fans.orElseThrow(), context.units()),
+                    RateFormat.airflow(plan, context.units())));
   }
 
   /**
