@@ -115,6 +115,20 @@ class CrewPostersTest {
         .allSatisfy(p -> assertThat(words(p)).contains("work here", "and the whole floor"));
   }
 
+  /** Over a floor whose last coat was laid on the page before stood "whole floor" on the next. */
+  @Test
+  void a_page_maps_the_floors_of_its_own_rows_and_none_of_the_pages_before_it() {
+    List<PrintedPage> days =
+        pages(PaperSize.LETTER).stream()
+            .filter(p -> p.title().startsWith("Wednesday, Dec 16"))
+            .toList();
+    assertThat(days).hasSize(2);
+    assertThat(texts(days.get(0))).contains("whole floor", "yard door");
+    assertThat(texts(days.get(0))).doesNotContain("from the street");
+    assertThat(texts(days.get(1))).contains("whole floor", "from the street");
+    assertThat(texts(days.get(1))).doesNotContain("yard door");
+  }
+
   @Test
   void what_follows_at_once_still_says_about_when() {
     assertThat(CrewPacket.html(HALL.job(PaperSize.LETTER)))
