@@ -129,6 +129,20 @@ class CrewPostersTest {
     assertThat(texts(days.get(1))).doesNotContain("yard door");
   }
 
+  /** Coats of a job that may not start have no lanes on the wall; their numbers stood in rows. */
+  @Test
+  void no_row_names_a_poster_or_its_lanes_that_the_packet_does_not_hold() {
+    List<PrintedPage> stopped =
+        PacketSet.of(Packet.CREW, SheetSamples.sample("bike-workshop").job(PaperSize.A4)).pages();
+    assertThat(stopped).noneMatch(p -> p.title().startsWith("Rolling"));
+    String said = stopped.stream().flatMap(CrewPostersTest::texts).collect(Collectors.joining(" "));
+    assertThat(said).contains("Roll Two-part clear topcoat", "Batch 1; mix 3.79 L");
+    assertThat(said).contains("Begin farthest from shop door and back out toward it; nobody");
+    assertThat(said).doesNotContain("poster Rolling").doesNotContainPattern("lanes \\d");
+    assertThat(pages(PaperSize.LETTER)).anyMatch(p -> p.title().startsWith("Rolling"));
+    assertThat(pages(PaperSize.LETTER)).anyMatch(p -> words(p).contains("poster Rolling"));
+  }
+
   @Test
   void what_follows_at_once_still_says_about_when() {
     assertThat(CrewPacket.html(HALL.job(PaperSize.LETTER)))
