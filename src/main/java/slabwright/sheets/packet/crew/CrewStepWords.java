@@ -280,6 +280,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .distinct()
         .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
     putAway.before(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
+    putAway.out(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
     lines.addAll(amounts(work));
     restsUntil(work)
         .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));
