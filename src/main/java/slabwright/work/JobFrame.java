@@ -59,14 +59,16 @@ record JobFrame(ShopBook book) {
 
   /** Names of the floor areas whose last step is a coat: there is no way over them to pack up. */
   static List<String> coatedLast(List<WorkStep> steps) {
+    return closing(steps).stream().map(WorkStep::area).toList();
+  }
+
+  /** The last steps of those floor areas. */
+  static List<WorkStep> closing(List<WorkStep> steps) {
     Map<String, WorkStep> last = new LinkedHashMap<>();
     steps.stream()
         .filter(s -> !s.type().kind().isWholeCrew())
         .forEach(s -> last.put(s.type().areaId(), s));
-    return last.values().stream()
-        .filter(s -> s.type().kind() == StepKind.COAT)
-        .map(WorkStep::area)
-        .toList();
+    return last.values().stream().filter(s -> s.type().kind() == StepKind.COAT).toList();
   }
 
   private Optional<WorkStep> step(

@@ -66,9 +66,14 @@ public record WorkPlan(
 
   /** Names of the floor areas that are left with a fresh coat: nobody packs up over them. */
   public List<String> coatedLast() {
+    return closing().stream().map(WorkStep::area).toList();
+  }
+
+  /** The coats that close those floor areas: before them tools and waste are out. */
+  public List<WorkStep> closing() {
     return days.maybe()
         .or(() -> outlook.order().maybe())
-        .map(d -> JobFrame.coatedLast(d.steps().stream().map(ScheduledStep::task).toList()))
+        .map(d -> JobFrame.closing(d.steps().stream().map(ScheduledStep::task).toList()))
         .orElse(List.of());
   }
 

@@ -115,6 +115,34 @@ class CrewPostersTest {
         .allSatisfy(p -> assertThat(words(p)).contains("work here", "and the whole floor"));
   }
 
+  /** Over a floor whose last coat was laid on the page before stood "whole floor" on the next. */
+  @Test
+  void a_page_maps_the_floors_of_its_own_rows_and_none_of_the_pages_before_it() {
+    List<PrintedPage> days =
+        pages(PaperSize.LETTER).stream()
+            .filter(p -> p.title().startsWith("Wednesday, Dec 16"))
+            .toList();
+    assertThat(days).hasSize(2);
+    assertThat(texts(days.get(0))).contains("whole floor", "yard door");
+    assertThat(texts(days.get(0))).doesNotContain("from the street");
+    assertThat(texts(days.get(1))).contains("whole floor", "from the street");
+    assertThat(texts(days.get(1))).doesNotContain("yard door");
+  }
+
+  /** Coats of a job that may not start have no lanes on the wall; their numbers stood in rows. */
+  @Test
+  void no_row_names_a_poster_or_its_lanes_that_the_packet_does_not_hold() {
+    List<PrintedPage> stopped =
+        PacketSet.of(Packet.CREW, SheetSamples.sample("bike-workshop").job(PaperSize.A4)).pages();
+    assertThat(stopped).noneMatch(p -> p.title().startsWith("Rolling"));
+    String said = stopped.stream().flatMap(CrewPostersTest::texts).collect(Collectors.joining(" "));
+    assertThat(said).contains("Roll Two-part clear topcoat", "Batch 1; mix 3.79 L");
+    assertThat(said).contains("Begin farthest from shop door and back out toward it; nobody");
+    assertThat(said).doesNotContain("poster Rolling").doesNotContainPattern("lanes \\d");
+    assertThat(pages(PaperSize.LETTER)).anyMatch(p -> p.title().startsWith("Rolling"));
+    assertThat(pages(PaperSize.LETTER)).anyMatch(p -> words(p).contains("poster Rolling"));
+  }
+
   @Test
   void what_follows_at_once_still_says_about_when() {
     assertThat(CrewPacket.html(HALL.job(PaperSize.LETTER)))

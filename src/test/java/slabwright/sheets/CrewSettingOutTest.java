@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 import slabwright.drawing.Text;
 import slabwright.inlay.panel.PanelPlan;
@@ -105,5 +106,29 @@ class CrewSettingOutTest {
     assertThat(phone.indexOf(off)).isBetween(sealer, phone.indexOf("usual loss", sealer));
     assertThat(count(phone, "ticks stay")).isEqualTo(2 + 1); // and once as tomorrow's first work
     assertThat(count(phone, "take the registration ticks and the snapped lines off")).isEqualTo(1);
+  }
+
+  /** The last page said that they came out; no row before it said to take them out. */
+  @Test
+  void tools_and_waste_are_told_out_of_a_floor_once_and_in_the_row_of_the_coat_that_closes_it() {
+    List<String> rows = rows(HALL);
+    assertThat(rows).filteredOn(r -> r.contains("First: tools, waste")).hasSize(2);
+    assertThat(rows)
+        .filteredOn(r -> r.contains("products out of Reading hall"))
+        .singleElement(InstanceOfAssertFactories.STRING)
+        .contains("Roll Two-part clear topcoat (invented), coat 2 of 2");
+    assertThat(rows)
+        .filteredOn(r -> r.contains("products out of Terrace"))
+        .singleElement(InstanceOfAssertFactories.STRING)
+        .contains("Roll Breathing outdoor sealer (invented), coat 2 of 2");
+    assertThat(rows(SheetSamples.sample("bike-workshop")))
+        .filteredOn(r -> r.contains("First: tools, waste"))
+        .singleElement(InstanceOfAssertFactories.STRING)
+        .contains("products out of Workshop", "Roll Two-part clear topcoat", "coat 1 of 1");
+  }
+
+  private static List<String> rows(SheetSamples sample) {
+    String phone = CrewPacket.html(sample.job(PaperSize.LETTER)).replace('\u00a0', ' ');
+    return List.of(phone.split("<label class=\"row\">", -1));
   }
 }

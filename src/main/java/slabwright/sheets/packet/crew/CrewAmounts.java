@@ -46,14 +46,24 @@ record CrewAmounts(PacketContents job, TimeFormat times, boolean timed) {
     Optional<Double> grit = grit(part.step().task().type(), plan);
     grit.flatMap(g -> laid.grit().maybe().map(all -> grit(g, all)))
         .ifPresent(g -> lines.add(job.words().say(g)));
-    if (part.step().task().type().tools().contains(ToolKind.SPRAYER)) {
-      lines.add(job.words().say(route(part.step().task().type())));
+    StepType type = part.step().task().type();
+    boolean rolled = plan.lanes().maybe().flatMap(l -> l).isPresent();
+    if (type.tools().contains(ToolKind.SPRAYER) || (rolled && !isShown(type, plan))) {
+      lines.add(job.words().say(route(type)));
     }
     lines.addAll(batches(part, plan, section, grit));
     return lines;
   }
 
-  /** A sprayed floor has no lanes of its own: where to begin, and by which door one comes out. */
+  /** Whether its lanes hang on the wall; else no row tells their numbers. */
+  private boolean isShown(StepType type, CoatPlan plan) {
+    return new RollingPosters(job).show(type.areaId(), plan);
+  }
+
+  /**
+   * What has no lanes of its own on a poster, as a sprayed floor: where to begin, and by which door
+   * one comes out.
+   */
   private Message route(StepType type) {
     String out =
         job.site().area(type.areaId()).stream()
@@ -62,8 +72,7 @@ record CrewAmounts(PacketContents job, TimeFormat times, boolean timed) {
             .map(Doorway::name)
             .orElseGet(() -> job.words().say("sheets.crew-amounts.way-out"));
     return job.work().area(type.areaId()).stream()
-        .flatMap(a -> a.coats().stream())
-        .filter(c -> c.lanes().maybe().flatMap(l -> l).isPresent())
+        .flatMap(a -> new RollingPosters(job).coats(a).stream())
         .findFirst()
         .map(c -> Message.of("sheets.crew-amounts.spray-by-lanes", out, c.product().shortLabel()))
         .orElseGet(() -> Message.of("sheets.crew-amounts.spray", out));
@@ -147,17 +156,18 @@ record CrewAmounts(PacketContents job, TimeFormat times, boolean timed) {
     }
     Duration first =
         section.map(DividedCoat.Section::plan).orElse(plan).cutIn().maybe().orElse(Duration.ZERO);
+    boolean shown = isShown(part.step().task().type(), plan);
     LocalDateTime rolls = part.span().start().plus(asYouGo ? Duration.ZERO : first);
     for (BatchLanes b : section.map(plan::batchLanes).orElseGet(plan::batchLanes)) {
+      String at = times.hourToFiveMinutes(rolls.plus(b.begins()));
       Message when =
           timed
-              ? Message.of(
-                  "sheets.crew-step.batch",
-                  b.batch(),
-                  times.hourToFiveMinutes(rolls.plus(b.begins())),
-                  b.from(),
-                  b.to())
-              : Message.of("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to());
+              ? shown
+                  ? Message.of("sheets.crew-step.batch", b.batch(), at, b.from(), b.to())
+                  : Message.of("sheets.crew-step.batch-at", b.batch(), at)
+              : shown
+                  ? Message.of("sheets.crew-step.batch-lanes", b.batch(), b.from(), b.to())
+                  : Message.of("sheets.crew-step.batch-alone", b.batch());
       lines.add(
           job.words().say(batch(plan, b.batch()).map(x -> mixed(when, x, grit)).orElse(when)));
     }

@@ -60,6 +60,11 @@ record CrewDay(int number, LocalDate on, List<Entry> entries) {
       Optional<LocalDateTime> before,
       Optional<LocalDateTime> after) {}
 
+  /** The same day with only the entries of these rows, the last not among them. */
+  CrewDay rows(int from, int to) {
+    return new CrewDay(number, on, entries.subList(from, to));
+  }
+
   List<Work> work() {
     return entries.stream().filter(Work.class::isInstance).map(Work.class::cast).toList();
   }

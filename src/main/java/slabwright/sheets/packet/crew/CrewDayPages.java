@@ -103,15 +103,19 @@ final class CrewDayPages {
     int next = Math.min(fit, Math.max(1, rows.size() - LEAST_ROWS));
     List<Ink> inks = new ArrayList<>(top.at(body.minX(), body.minY()));
     double y = lay(inks, rows.subList(0, next), body.minY() + top.height());
-    cautionsAndPicture(day, text, y + GAP, body.maxY(), inks);
+    cautionsAndPicture(day.rows(0, next), text, y + GAP, body.maxY(), inks);
     List<PageDraft> pages = new ArrayList<>(List.of(draft.withInks(inks)));
     Strip stops = cautions(List.of(), text.stops(), body.width());
-    more(day, brief, rows.subList(next, rows.size()), stops, foot)
+    more(day.rows(next, rows.size()), brief, rows.subList(next, rows.size()), stops, foot)
         .forEach(m -> pages.add(draft.continued(m, context.words())));
     return pages;
   }
 
-  /** The pages after a day's first: the rows that are left, and on the last what ends the day. */
+  /**
+   * The pages after a day's first: the rows that are left, and on the last what ends the day.
+   *
+   * @param day what is left of it, an entry a row
+   */
   private List<List<Ink>> more(
       CrewDay day, Strip alerts, List<Strip> rows, Strip stops, Strip foot) {
     List<List<Ink>> pages = new ArrayList<>();
@@ -130,7 +134,8 @@ final class CrewDayPages {
         inks.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
       }
       double stop = (last ? footTop : body.maxY()) - stops.height();
-      picture(day, new Bounds(body.minX(), y + GAP, body.maxX(), stop - GAP), inks);
+      Bounds free = new Bounds(body.minX(), y + GAP, body.maxX(), stop - GAP);
+      picture(day.rows(next, to), free, inks);
       inks.addAll(stops.at(body.minX(), stop));
       pages.add(inks);
       next = to;
@@ -213,7 +218,7 @@ final class CrewDayPages {
     return y;
   }
 
-  /** The floor areas of the day, all where there is none. */
+  /** The floor areas of a page's rows, all where there is none. */
   private List<AreaResult> areas(CrewDay day) {
     return day.entries().isEmpty()
         ? job.areas()
@@ -224,7 +229,10 @@ final class CrewDayPages {
             .toList();
   }
 
-  /** The floor areas of the day side by side, if there is room. */
+  /**
+   * The floor areas of a page's rows side by side, if there is room: none of an earlier page, which
+   * may have its last coat by now.
+   */
   private void picture(CrewDay day, Bounds box, List<Ink> inks) {
     List<AreaResult> areas = areas(day);
     if (box.height() < SMALLEST_PICTURE || areas.isEmpty()) {

@@ -175,7 +175,7 @@ public final class CrewPacket {
       PacketContents job, AreaResult area, AreaWorkPlan work, SheetContext context) {
     return LanesSheet.posters(
         area.takeoff(),
-        work.coats().stream().filter(c -> !job.work().outlook().isHeld(work.id(), c)).toList(),
+        new RollingPosters(job).coats(work),
         context.say(job.work().book().origin()),
         context);
   }

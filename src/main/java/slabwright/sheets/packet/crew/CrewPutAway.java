@@ -7,23 +7,28 @@ import slabwright.units.Message;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.WorkStep;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 
 /**
  * What is put on a floor for its dyes and has to come off again: film along the walls, which else
- * keeps the sealer's brush off the edge, the fan with its duct, and the ticks of a graphic.
+ * keeps the sealer's brush off the edge, the fan with its duct, and the ticks of a graphic; and
+ * what has to be out of a floor before the coat that closes it.
  *
  * @param steps of all floor areas
+ * @param closing the coats over which nobody packs up, of the floors that end with one
  */
-record CrewPutAway(List<ScheduledStep> steps) {
+record CrewPutAway(List<ScheduledStep> steps, List<WorkStep> closing) {
   CrewPutAway {
     steps = List.copyOf(steps);
+    closing = List.copyOf(closing);
   }
 
   static CrewPutAway of(WorkPlan plan) {
-    return new CrewPutAway(CrewDays.days(plan).map(DayPlan::steps).orElse(List.of()));
+    return new CrewPutAway(
+        CrewDays.days(plan).map(DayPlan::steps).orElse(List.of()), plan.closing());
   }
 
   /** Whether no other stencil of its graphic is laid after it is up. */
@@ -64,6 +69,28 @@ record CrewPutAway(List<ScheduledStep> steps) {
             : film
                 ? Message.of("sheets.crew-put-away.film")
                 : Message.of("sheets.crew-put-away.fan"));
+  }
+
+  /** What leaves a floor before its closing coat; before the first section of a divided one. */
+  Optional<Message> out(CrewDay.Part part) {
+    StepType type = part.step().task().type();
+    boolean closes =
+        closing.stream()
+            .map(WorkStep::type)
+            .anyMatch(c -> c.isOn(type.areaId()) && isSameCoat(c, type));
+    boolean first =
+        part.before().isEmpty()
+            && steps.stream()
+                .filter(s -> s.task().type().isOn(type.areaId()))
+                .filter(s -> isSameCoat(s.task().type(), type))
+                .noneMatch(s -> s.start().isBefore(part.step().start()));
+    return closes && first
+        ? Optional.of(Message.of("sheets.crew-put-away.tools-out", part.step().task().area()))
+        : Optional.empty();
+  }
+
+  private static boolean isSameCoat(StepType a, StepType b) {
+    return a.kind() == StepKind.COAT && b.kind() == StepKind.COAT && a.coat().equals(b.coat());
   }
 
   /** From this step on somebody on this floor still needs the fan. */

@@ -160,6 +160,12 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         : Message.of("sheets.crew-step.lay", stencil, place, order);
   }
 
+  private boolean isSetOut(StepType type) {
+    return job.area(type.areaId())
+        .flatMap(a -> inlay(type).flatMap(i -> i.settingOut(a.takeoff(), job.site().units())))
+        .isPresent();
+  }
+
   /** The panels in the order of laying, such as "B on the cross, then C, A". */
   private Optional<String> settingOut(AreaResult area, PlacedInlay inlay, StepType type) {
     return inlay
@@ -274,6 +280,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .distinct()
         .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
     putAway.before(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
+    putAway.out(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
     lines.addAll(amounts(work));
     restsUntil(work)
         .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));
@@ -319,7 +326,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
             .say("sheets.crew-step.pauses-until", times.weekday(again, job.work().dated()));
   }
 
-  /** On which poster it is shown. */
+  /** On which poster of the packet it is shown. */
   private Optional<String> poster(StepType type) {
     return switch (type.kind()) {
       case FILL_GAPS, TAKE_OFF_RESIDUE ->
@@ -328,11 +335,16 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
           type.means() == StepMeans.HAND
               ? Optional.of(job.words().say("sheets.crew-step.poster-hand-work"))
               : Optional.empty();
-      case SET_OUT -> Optional.of(job.words().say("sheets.crew-step.poster-set-out"));
+      case SET_OUT ->
+          isSetOut(type)
+              ? Optional.of(job.words().say("sheets.crew-step.poster-set-out"))
+              : Optional.empty();
       case LAY_STENCIL, PRESS_EDGES, LAY_PAPER ->
-          Optional.of(job.words().say("sheets.crew-step.poster-setting-out"));
+          isSetOut(type)
+              ? Optional.of(job.words().say("sheets.crew-step.poster-setting-out"))
+              : Optional.empty();
       case COAT ->
-          plan(type).flatMap(p -> p.lanes().maybe()).flatMap(l -> l).isPresent()
+          plan(type).filter(p -> new RollingPosters(job).show(type.areaId(), p)).isPresent()
               ? Optional.of(job.words().say("sheets.crew-step.poster-rolling"))
               : Optional.empty();
       case GRIND_TOP,
