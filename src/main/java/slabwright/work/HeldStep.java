@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slabwright.units.Message;
@@ -18,10 +19,17 @@ import slabwright.work.days.WorkStep;
  * @param step id of the step
  * @param why in one sentence
  * @param frees what would free it, any one of these; empty where it waits for another held step
+ * @param freeingAir m³/min of fresh air that would free it, the mixing factor included; empty where
+ *     air is not what it is held for, or where no fan is enough
  */
-public record HeldStep(String area, String step, Message why, List<Message> frees) {
+public record HeldStep(
+    String area, String step, Message why, List<Message> frees, OptionalDouble freeingAir) {
   public HeldStep {
     frees = List.copyOf(frees);
+  }
+
+  HeldStep(String area, String step, Message why, List<Message> frees) {
+    this(area, step, why, frees, OptionalDouble.empty());
   }
 
   /**

@@ -3,6 +3,7 @@ package slabwright.work;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
 import slabwright.work.coat.CoatPlan;
@@ -41,6 +42,14 @@ public record JobOutlook(
   /** Whether the first of a floor's coats of a product is held. */
   public boolean isHeld(String areaId, CoatPlan coat) {
     return hold(areaId + "/" + coat.stepId(1)).isPresent();
+  }
+
+  /** M³/min of fresh air that frees every step of a floor that such air frees; empty for none. */
+  public OptionalDouble freeingAir(String areaId) {
+    return held.stream()
+        .filter(h -> h.area().equals(areaId))
+        .flatMapToDouble(h -> h.freeingAir().stream())
+        .max();
   }
 
   /** Why a step is held, if it is. */

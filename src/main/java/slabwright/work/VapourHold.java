@@ -3,6 +3,7 @@ package slabwright.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.RateFormat;
@@ -31,7 +32,8 @@ record VapourHold(
     Message why =
         Message.of(
             "work.held.vapour", task.name(), air.added(laid.step()).lel() * 100, word(limit));
-    return new HeldStep(task.type().areaId(), task.id(), why, frees(laid, limit));
+    OptionalDouble more = air.airNeeded(laid.step(), worn);
+    return new HeldStep(task.type().areaId(), task.id(), why, frees(laid, limit, more), more);
   }
 
   static Message word(EntryLimit limit) {
@@ -44,13 +46,12 @@ record VapourHold(
     };
   }
 
-  private List<Message> frees(LaidVapour laid, EntryLimit limit) {
+  private List<Message> frees(LaidVapour laid, EntryLimit limit, OptionalDouble more) {
     List<Message> ways = new ArrayList<>();
     if (air.isAired()) {
       ways.add(slower(laid));
     }
-    air.airNeeded(laid.step(), worn)
-        .ifPresent(q -> ways.add(Message.of("work.held.more-air", RateFormat.airflow(q, units))));
+    more.ifPresent(q -> ways.add(Message.of("work.held.more-air", RateFormat.airflow(q, units))));
     if (air.isAired() && laid.mm2() > 0) {
       sections(laid).ifPresent(ways::add);
     }

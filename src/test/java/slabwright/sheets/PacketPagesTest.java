@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -179,7 +180,7 @@ class PacketPagesTest {
             .orElseThrow();
     assertThat(closed.layerTogether()).isGreaterThan(1);
     assertThat(all(bike.packet(Packet.FIRE_AND_SAFETY, PaperSize.A4)))
-        .contains("breathing limits below the waist: PASSED")
+        .contains("breathing limits below the waist: EXCEEDED")
         // a coat of less is told on the first page, with less
         .contains("highest during Mist coat 3");
     assertThat(Words.english().say(closed.peakStep())).startsWith("Mist coat 3");
@@ -202,6 +203,27 @@ class PacketPagesTest {
         assertThat(said.replace(" ", "")).contains(job.words().say(rule).replace(" ", ""));
       }
     }
+  }
+
+  /** The mean by fire rules alone read as the air to bring; the hold asks for far more. */
+  @Test
+  void the_fire_form_prints_the_air_that_frees_what_is_held_as_the_hold_itself_does() {
+    SheetSamples bike = SheetSamples.sample("bike-workshop");
+    List<Message> frees =
+        bike.job(PaperSize.A4).work().outlook().held().stream()
+            .flatMap(h -> h.frees().stream())
+            .filter(m -> m.key().equals("work.held.more-air"))
+            .toList();
+    assertThat(frees).isNotEmpty();
+    String most =
+        frees.stream()
+            .map(m -> m.values().get(0).toString())
+            .max(Comparator.comparingDouble(v -> Double.parseDouble(v.replaceAll("[^0-9.]", ""))))
+            .orElseThrow();
+    assertThat(
+            String.join(
+                " ", words(bike.packet(Packet.FIRE_AND_SAFETY, PaperSize.A4).pages().get(1))))
+        .contains("it asks for " + most);
   }
 
   /** By the day plan itself: a quarter hour never ends before the work does. */

@@ -304,10 +304,10 @@ final class PermitForm {
     return floor
         .air()
         .screening()
-        .map(air -> context.say("sheets.permit-form.airflow-is", on(floor, airflow(air))));
+        .map(air -> context.say("sheets.permit-form.airflow-is", on(floor, airflow(floor, air))));
   }
 
-  private String airflow(AirScreening air) {
+  private String airflow(SolventFloor floor, AirScreening air) {
     List<String> said = new ArrayList<>();
     said.add(
         air.stated()
@@ -318,6 +318,7 @@ final class PermitForm {
             .orElseGet(() -> context.say("sheets.permit-form.no-air")));
     air.stated().flatMap(this::fan).ifPresent(said::add);
     said.add(need(air));
+    freeingAir(floor).ifPresent(said::add);
     said.add(breathed(air.stated().orElse(air.closed())));
     return String.join("; ", said);
   }
@@ -341,6 +342,17 @@ final class PermitForm {
             "sheets.permit-form.need-fire", RateFormat.airflow(need.layerFire(), context.units()))
         : context.say(
             "sheets.permit-form.need-floor", RateFormat.airflow(need.byFloor(), context.units()));
+  }
+
+  /** What lets held steps go on as they are planned: far more than a mean by fire rules. */
+  private Optional<String> freeingAir(SolventFloor floor) {
+    OptionalDouble air = job.work().outlook().freeingAir(floor.work().id());
+    return air.isPresent()
+        ? Optional.of(
+            context.say(
+                "sheets.permit-form.need-held",
+                RateFormat.airflow(air.getAsDouble(), context.units())))
+        : Optional.empty();
   }
 
   /** Whether any limit of any span is passed below the waist, or all solvents together pass one. */
