@@ -195,7 +195,8 @@ class HandoversTest {
     JobCrew crew = new JobCrew("", List.of(), new TreeMap<>(Map.of("hand grinder", 2)));
     Site two = SITE.withJob(SITE.job().withCrew(crew));
     assertThat(Handovers.of(WorkSamples.plan(two)).loadList().text(Said::of))
-        .contains("hand grinder 5", "hand grinder 2", "fan and duct 12", "Grit additive");
+        .contains(
+            "hand grinder 5", "hand grinder 2", "fan and duct 12", "Clear polymer grit (invented)");
     assertThat(Handovers.of(PLAN).loadList().text(Said::of)).doesNotContain("hand grinder 2");
   }
 
@@ -345,7 +346,8 @@ class HandoversTest {
     List<CostLine> cost = Cost.of(PLAN).lines();
     List<SupplyLine> supplies = SupplyLine.of(PLAN);
     assertThat(supplies).extracting(s -> Said.of(s.what())).doesNotHaveDuplicates();
-    for (String word : List.of("Grit", "vinyl", "paper", "tape", "sleeves", "Brushes", "pails")) {
+    for (String word :
+        List.of("Clear polymer grit", "vinyl", "paper", "tape", "sleeves", "Brushes", "pails")) {
       assertThat(supplies).as(word).anyMatch(s -> Said.of(s.what()).contains(word));
     }
     for (SupplyLine s : supplies) {
