@@ -18,6 +18,9 @@ public final class RateFormat {
   /** One mil (a thousandth of an inch) in mm, exactly. */
   public static final double MIL_MM = 0.0254;
 
+  /** Of a step that a mass is shown in: less than this is an error of sums. */
+  private static final double ROUNDING = 1e-6;
+
   private RateFormat() {}
 
   /** A coverage given in mm²/mm³ (which is m²/L). */
@@ -65,6 +68,17 @@ public final class RateFormat {
               ? QuantityFormat.number(kg * 1000, 0) + " g"
               : QuantityFormat.number(kg, 2) + " kg";
     };
+  }
+
+  /** What {@link #weighed} shows of a mass in kg, but never less than the mass: rounded up. */
+  public static double weighedUp(double kg, UnitSystem system) {
+    double step =
+        switch (system) {
+          case FEET_INCHES ->
+              POUND_KG / (Math.round(Math.abs(kg) / POUND_KG * 160) < 160 ? 160 : 100);
+          case METRIC -> Math.round(Math.abs(kg) * 1000) < 1000 ? 0.001 : 0.01;
+        };
+    return Math.ceil(kg / step - ROUNDING) * step;
   }
 
   /** A work rate given in mm² an hour. */

@@ -2,8 +2,10 @@ package slabwright.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -14,6 +16,8 @@ import slabwright.sheets.packet.crew.CrewPacket;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.units.QuantityFormat;
+import slabwright.words.Words;
+import slabwright.work.handover.SupplyLine;
 
 /**
  * The day page says how much of what is laid. Coverages, losses, kits and grit are read off the
@@ -98,6 +102,31 @@ class CrewAmountsTest {
             Locale.ROOT, "4.0 oz to each gal, %.1f oz in all", squareFeet(1) / 300 / 0.9 * 4);
     assertThat(count(said, outdoors)).isEqualTo(1);
     assertThat(count(said, "Stir Clear polymer grit")).isEqualTo(2);
+  }
+
+  /** Summed from the crew's own words: totals in the last coats, in ounces or pounds. */
+  @Test
+  void grit_is_bought_by_the_name_the_crew_has_and_no_less_than_the_crew_stirs_in() {
+    Matcher m =
+        Pattern.compile("Stir (.+?) into this coat: .+? each gal, ([0-9.]+) (oz|lb) in all")
+            .matcher(phone());
+    BigDecimal ounces = BigDecimal.ZERO;
+    String name = "";
+    while (m.find()) {
+      name = m.group(1);
+      BigDecimal told = new BigDecimal(m.group(2));
+      ounces = ounces.add(m.group(3).equals("lb") ? told.multiply(new BigDecimal(16)) : told);
+    }
+    assertThat(name).isEqualTo("Clear polymer grit (invented)");
+    String called = name + ", for the last coat";
+    SupplyLine grit =
+        SupplyLine.of(HALL.job(PaperSize.LETTER).work()).stream()
+            .filter(s -> Words.english().say(s.what()).equals(called))
+            .findFirst()
+            .orElseThrow();
+    assertThat(Words.english().say(grit.unit().orElseThrow())).isEqualTo("lb");
+    BigDecimal bought = grit.number().maybe().orElseThrow().multiply(new BigDecimal(16));
+    assertThat(bought).isBetween(ounces, ounces.add(new BigDecimal("0.5")));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package slabwright.inlay.cutfile;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -22,6 +23,7 @@ import slabwright.units.Message;
  * @param trim the panel's outline, less where an opening already cuts it, so no line is cut twice
  * @param weedCuts inside openings, so that large waste comes off in pieces
  * @param marks drawn, not cut: witness crosses, registration ticks, rings on pieces that stay
+ * @param numbers drawn: those of the registration ticks, each beside its own
  * @param label drawn: which panel of which stencil and colour it is, and where its top is
  */
 public record CutFile(
@@ -34,12 +36,21 @@ public record CutFile(
     List<Line> trim,
     List<Line> weedCuts,
     List<Line> marks,
+    List<PenNumber> numbers,
     Optional<PenLabel> label) {
   public CutFile {
     outlines = List.copyOf(outlines);
     trim = List.copyOf(trim);
     weedCuts = List.copyOf(weedCuts);
     marks = List.copyOf(marks);
+    numbers = List.copyOf(numbers);
+  }
+
+  /** All that the pen draws, less the label, mm on the panel. */
+  List<Line> drawn() {
+    List<Line> all = new ArrayList<>(marks);
+    numbers.forEach(n -> all.addAll(n.strokes()));
+    return all;
   }
 
   /**

@@ -47,11 +47,14 @@ final class CutFileBuilder {
     double height = panel.box().height();
     List<Line> marks = witness();
     plan.ticks(panel).forEach(t -> addTick(marks, t));
-    PenPlaces pen = new PenPlaces(open, width, height, marks);
     List<Line> rings = new ArrayList<>();
     staying.stream()
         .map(piece -> piece.map(toPanel))
         .forEach(piece -> PenPlaces.ring(piece).ifPresent(rings::add));
+    List<PenNumber> numbers = numbers(open, width, height, marks, rings);
+    List<Line> drawn = new ArrayList<>(marks);
+    numbers.forEach(n -> drawn.addAll(n.strokes()));
+    PenPlaces pen = new PenPlaces(open, width, height, drawn);
     marks.addAll(rings);
     return new CutFile(
         name,
@@ -63,7 +66,19 @@ final class CutFileBuilder {
         trim(open, width, height),
         WeedCuts.of(open),
         marks,
+        numbers,
         pen.label(label()));
+  }
+
+  /** Each tick's number beside it, clear of the other ticks, of crosses and rings. */
+  private List<PenNumber> numbers(
+      Region open, double width, double height, List<Line> marks, List<Line> rings) {
+    List<Line> drawn = new ArrayList<>(marks);
+    drawn.addAll(rings);
+    Bounds film = new Bounds(0, 0, width, height);
+    return plan.ticks(panel).stream()
+        .flatMap(t -> PenNumber.of(t, toPanel.apply(t.at()), open, film, drawn).stream())
+        .toList();
   }
 
   /** Inner outlines before those around them, so that nothing is cut that has lost its hold. */

@@ -43,7 +43,7 @@ final class PdfCutWriter {
                         CutLayer.PEN.id(),
                         page(file, Stroke.lines(pen, label.strokes(words))),
                         label.text(words))));
-    layers.add(layer(file, CutLayer.PEN, Stroke.lines(pen, file.marks())));
+    layers.add(layer(file, CutLayer.PEN, Stroke.lines(pen, file.drawn())));
     layers.add(layer(file, CutLayer.KISS_CUT, new CurveStroke(file.outlines(), pen(Palette.INK))));
     layers.add(layer(file, CutLayer.WEED_CUT, Stroke.lines(pen(Palette.SOFT), file.weedCuts())));
     layers.add(layer(file, CutLayer.THROUGH_CUT, Stroke.lines(pen(Palette.BLUE), file.trim())));

@@ -43,7 +43,7 @@ final class SvgCutWriter {
               label.strokes(words).forEach(this::line);
               out.append("</g>\n");
             });
-    file.marks().forEach(this::line);
+    file.drawn().forEach(this::line);
     out.append("</g>\n");
     open(CutLayer.KISS_CUT, "#000000");
     file.outlines().forEach(this::outline);

@@ -220,17 +220,12 @@ final class ConsumableFinder {
         Message.of("work.consumable.pails"),
         sum(coats().filter(c -> isMixed(c)), CoatPieces::batches),
         prices.pail());
-    Figure<Double> grit =
-        Figure.all(coats().filter(c -> wantsGrit(c)).map(CoatPlan::grit).toList())
-            .map(l -> l.stream().mapToDouble(kg -> kg).sum());
-    if (grit.maybe().filter(kg -> kg == 0).isEmpty()) {
-      add(
-          Consumable.Kind.GRIT_ADDITIVE,
-          Message.of("work.consumable.grit-additive"),
-          grit.map(kg -> CostLine.Count.of(kg, CostLine.Unit.KILOGRAMS)),
-          Message.of("work.consumable.sheet-grit"),
-          gritPrice());
-    }
+    weighed(
+        Consumable.Kind.GRIT_ADDITIVE,
+        GritToBuy.name(plan.book()),
+        GritToBuy.of(coats().filter(c -> wantsGrit(c)), plan.site().units()),
+        Message.of("work.consumable.sheet-grit"),
+        gritPrice());
   }
 
   private Figure<BigDecimal> gritPrice() {

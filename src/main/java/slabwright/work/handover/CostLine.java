@@ -82,7 +82,7 @@ public record CostLine(
   /**
    * A number of something.
    *
-   * @param number to two decimals, or whole
+   * @param number to two decimals, or whole; more where it is rounded up in another unit
    */
   record Count(BigDecimal number, Unit unit) {
     static Count whole(long n, Unit unit) {

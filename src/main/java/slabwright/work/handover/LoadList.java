@@ -192,6 +192,7 @@ final class LoadList {
             .anyMatch(m -> m.sets() && !m.nozzle())) {
       tick(rows, Message.of("work.load-list.mixing-paddle-and-scale"));
     }
+    MixingNozzles.of(plan).ifPresent(n -> tick(rows, n));
     return rows;
   }
 

@@ -6,8 +6,10 @@ import static slabwright.inlay.Graphics.box;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slabwright.inlay.Graphics;
+import slabwright.inlay.panel.Panel;
 import slabwright.inlay.panel.PanelParameters;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.RegistrationTick;
@@ -196,6 +198,64 @@ class CutFileTest {
     List<Vec> left = crosses(files.get(0), 0);
     List<Vec> right = crosses(files.get(1), 900);
     assertThat(left).hasSizeGreaterThanOrEqualTo(4).containsExactlyElementsOf(right);
+  }
+
+  /** The number is the one that the floor and the plan file have: the plan's own ticks. */
+  @Test
+  void each_tick_on_a_panel_has_its_number_beside_it_in_the_pen_layer_alone() throws Exception {
+    StencilSet set = Graphics.one(box(100, 100, 1700, 400));
+    PanelPlan plan =
+        new SeamPlanner(set, PanelParameters.usual()).at(StripDirection.DOWN, List.of(900.0));
+    for (int i = 0; i < 2; i++) {
+      Panel panel = plan.cut(set.stencils().get(0)).get(i);
+      CutFile file = JOB.files(set, plan).get(i);
+      CutReader svg = new CutReader(file.svg(Words.english()::say));
+      Vec corner = new Vec(panel.box().minX(), panel.box().minY());
+      List<RegistrationTick> ticks = plan.ticks(panel);
+      assertThat(ticks).hasSizeGreaterThanOrEqualTo(RegistrationTick.NEEDED);
+      List<String> read = new ArrayList<>();
+      for (RegistrationTick t : ticks) {
+        read.add(figures(svg, t.at().minus(corner), file.openings()));
+      }
+      assertThat(read).isEqualTo(ticks.stream().map(t -> String.valueOf(t.number())).toList());
+      assertThat(svg.paths("kiss-cut")).hasSameSizeAs(file.outlines());
+      assertThat(svg.paths("through-cut")).hasSameSizeAs(file.trim());
+    }
+  }
+
+  /**
+   * The number beside a tick, read from what the file draws: the strokes of a number, upright, at
+   * least 4 mm high, on no opening; tried are 1 to 30.
+   */
+  private static String figures(CutReader svg, Vec tick, Region open) {
+    List<List<Vec>> pen = svg.lines("pen");
+    for (int number = 30; number > 0; number--) {
+      for (double height : new double[] {5, 4}) {
+        double width = StrokeLetters.width(String.valueOf(number).length(), height);
+        for (Vec at :
+            List.of(
+                new Vec(3, 3),
+                new Vec(3, -3 - height),
+                new Vec(-3 - width, 3),
+                new Vec(-3 - width, -3 - height))) {
+          List<Line> strokes = StrokeLetters.lines(String.valueOf(number), tick.plus(at), height);
+          if (strokes.stream().allMatch(s -> isAmong(pen, s))) {
+            assertThat(strokes).noneMatch(open::meets);
+            return String.valueOf(number);
+          }
+        }
+      }
+    }
+    return "none";
+  }
+
+  private static boolean isAmong(List<List<Vec>> pen, Line stroke) {
+    return pen.stream()
+        .anyMatch(
+            p ->
+                p.size() == stroke.points().size()
+                    && IntStream.range(0, p.size())
+                        .allMatch(k -> p.get(k).distanceTo(stroke.points().get(k)) < 0.01));
   }
 
   @Test

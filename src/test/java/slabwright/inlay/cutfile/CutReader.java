@@ -92,6 +92,20 @@ final class CutReader {
     return segments;
   }
 
+  /** The corners of every straight line of a group; a closed one ends where it began. */
+  List<List<Vec>> lines(String group) {
+    List<List<Vec>> lines = new ArrayList<>();
+    for (String d : paths(group)) {
+      List<Vec> points = new ArrayList<>();
+      Matcher m = STEP.matcher(d);
+      while (m.find()) {
+        points.add(m.group(1).equals("Z") ? points.get(0) : point(m.group(2)));
+      }
+      lines.add(points);
+    }
+    return lines;
+  }
+
   /** Length of all straight paths of a group, closing sides included. */
   double length(String group) {
     double sum = 0;

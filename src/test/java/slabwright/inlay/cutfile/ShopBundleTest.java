@@ -64,7 +64,8 @@ class ShopBundleTest {
     assertThat(order)
         .as("whose panels are whose, and which way up")
         .contains(": panels A, B")
-        .contains("an arrow to the top");
+        .contains("an arrow to the top")
+        .contains("beside each registration tick (a cross in a ring) its number");
   }
 
   @Test
@@ -105,6 +106,7 @@ class ShopBundleTest {
             1000,
             9000,
             Region.empty(),
+            List.of(),
             List.of(),
             List.of(),
             List.of(),

@@ -351,6 +351,7 @@ final class ReturnedCases {
               f.trim().stream().map(l -> l.map(map)).toList(),
               f.weedCuts(),
               f.marks(),
+              f.numbers(),
               f.label()));
     }
     return made;

@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import slabwright.site.AdviceId;
 import slabwright.site.Declined;
@@ -22,6 +24,7 @@ import slabwright.site.FloorUse;
 import slabwright.site.Site;
 import slabwright.site.Slab;
 import slabwright.site.job.JobCrew;
+import slabwright.units.QuantityFormat;
 import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
@@ -195,7 +198,8 @@ class HandoversTest {
     JobCrew crew = new JobCrew("", List.of(), new TreeMap<>(Map.of("hand grinder", 2)));
     Site two = SITE.withJob(SITE.job().withCrew(crew));
     assertThat(Handovers.of(WorkSamples.plan(two)).loadList().text(Said::of))
-        .contains("hand grinder 5", "hand grinder 2", "fan and duct 12", "Grit additive");
+        .contains(
+            "hand grinder 5", "hand grinder 2", "fan and duct 12", "Clear polymer grit (invented)");
     assertThat(Handovers.of(PLAN).loadList().text(Said::of)).doesNotContain("hand grinder 2");
   }
 
@@ -214,6 +218,46 @@ class HandoversTest {
         .contains("resin 200")
         .contains("Masking tape")
         .contains("Vacuum hose and filter");
+  }
+
+  /** 22 fl oz a cartridge and a tenth lost, as the example book has them. */
+  @Test
+  void the_load_list_has_a_nozzle_for_each_cartridge_of_each_floor_and_the_gun() {
+    double cartridge = 22 * QuantityFormat.US_GALLON_MM3 / 128;
+    long nozzles =
+        PLAN.areas().stream()
+            .mapToLong(a -> (long) Math.ceil(a.prep().filler().mm3() / 0.9 / cartridge))
+            .sum();
+    assertThat(nozzles).isGreaterThan(2);
+    assertThat(Handovers.of(PLAN).loadList().text(Said::of))
+        .contains("Cartridge gun, mixing nozzles: " + nozzles + " and spares");
+    ShopBook pails = WorkSamples.bookWith("product", "filler", "mixes in its nozzle", "no");
+    assertThat(Handovers.of(WorkSamples.plan(SITE, pails)).loadList().text(Said::of))
+        .doesNotContain("Cartridge gun");
+    ShopBook unknown = WorkSamples.bookWith("product", "filler", "working time", "?");
+    assertThat(Handovers.of(WorkSamples.plan(SITE, unknown)).loadList().text(Said::of))
+        .contains("Cartridge gun, mixing nozzles: one for each cartridge and each day");
+  }
+
+  /** So slow a crew fills one floor on several days: each morning a new nozzle. */
+  @Test
+  void a_floor_filled_on_several_days_takes_a_further_nozzle_for_each_further_day() {
+    WorkPlan slow = WorkSamples.plan(SITE, WorkSamples.bookWith("prep", "", "filling", "3 ft/h"));
+    long further =
+        slow.days().maybe().orElseThrow().steps().stream()
+            .filter(s -> s.task().type().kind() == StepKind.FILL_GAPS)
+            .mapToLong(s -> s.spans().size() - 1)
+            .sum();
+    assertThat(further).isPositive();
+    assertThat(nozzles(slow)).isEqualTo(nozzles(PLAN) + further);
+  }
+
+  private static long nozzles(WorkPlan plan) {
+    Matcher m =
+        Pattern.compile("mixing nozzles: (\\d+) and spares")
+            .matcher(Handovers.of(plan).loadList().text(Said::of));
+    assertThat(m.find()).isTrue();
+    return Long.parseLong(m.group(1));
   }
 
   @Test
@@ -345,7 +389,8 @@ class HandoversTest {
     List<CostLine> cost = Cost.of(PLAN).lines();
     List<SupplyLine> supplies = SupplyLine.of(PLAN);
     assertThat(supplies).extracting(s -> Said.of(s.what())).doesNotHaveDuplicates();
-    for (String word : List.of("Grit", "vinyl", "paper", "tape", "sleeves", "Brushes", "pails")) {
+    for (String word :
+        List.of("Clear polymer grit", "vinyl", "paper", "tape", "sleeves", "Brushes", "pails")) {
       assertThat(supplies).as(word).anyMatch(s -> Said.of(s.what()).contains(word));
     }
     for (SupplyLine s : supplies) {

@@ -135,7 +135,7 @@ class NothingWithoutAPriceProperties {
   private static void coat(Set<String> wanted, CoatPlan c) {
     wanted.add(c.product().label());
     if (c.product().spread().gritPerVolume().isKnown()) {
-      wanted.add("Grit additive");
+      wanted.add("Clear polymer grit (invented)");
     }
     if (!c.product().solvents().equals(Figure.known(List.of()))) {
       wanted.add("Disposal of cans and rags");
