@@ -281,6 +281,10 @@ class PacketPagesTest {
                       + QuarterHour.up(to).format(hour));
         });
     assertThat(first).contains("1.67 gal", "15.4 fl oz");
+    assertThat(first)
+        .contains("where and what")
+        .containsSubsequence(
+            "where and what", "15.4 fl oz", "vapor is there until the meter reads clear.");
   }
 
   /** The whole hall stood there, beside a verdict on 17 sq ft. */

@@ -234,7 +234,7 @@ public final class FireSafetyPacket {
         floors.stream()
             .flatMap(f -> job.area(f.work().id()).map(a -> plan(f, a.takeoff())).stream())
             .toList();
-    Optional<Block> times = new PermitForm(job, floors, context).times();
+    List<Block> times = new PermitForm(job, floors, context).times();
     PageDraft page =
         page(
             context.say("sheets.fire-safety-packet.plan"),
@@ -242,7 +242,7 @@ public final class FireSafetyPacket {
     List<PageDraft> pages = List.of();
     for (double high = LARGEST; high >= smallest; high -= 5) {
       List<Block> blocks = new ArrayList<>(plans(plans, high, dense));
-      times.ifPresent(t -> blocks.add(dense ? new DenseBlock(t) : t));
+      blocks.addAll(dense ? dense(times) : times);
       blocks.addAll(under);
       pages = ColumnPages.of(context, page, blocks);
       if (pages.size() == 1) {
