@@ -362,9 +362,9 @@ class CrewPagesTest {
         assertThat(String.join(" ", red))
             .as(page.name())
             .contains(words.say("sheets.crew-day.do-not-start"), "Workshop: ")
-            .contains(words.say("sheets.crew-stop.asbestos"))
-            .contains(words.say("sheets.crew-stop.permit"))
-            .contains(words.say("sheets.crew-stop.vapour"))
+            .contains(words.say("sheets.brief-stop.asbestos"))
+            .contains(words.say("sheets.brief-stop.permit"))
+            .contains(words.say("sheets.brief-stop.vapour"))
             .contains(words.language().equals("es") ? "ALTO." : "STOP.")
             .doesNotContain(law);
         assertThat(red).as(page.name()).hasSizeLessThanOrEqualTo(3);

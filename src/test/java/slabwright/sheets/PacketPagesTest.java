@@ -65,6 +65,31 @@ class PacketPagesTest {
     }
   }
 
+  /** Whoever holds or signs one page alone reads it there; the reasons stand once. */
+  @ParameterizedTest
+  @CsvSource({"en, LETTER", "en, A4", "es, LETTER", "es, A4"})
+  void each_page_to_sign_of_a_stopped_job_says_so_in_short(String language, PaperSize paper) {
+    Words said = Words.of(Locale.forLanguageTag(language));
+    SheetSamples stopped = SheetSamples.sample("bike-workshop");
+    List<PrintedPage> fire = stopped.packet(Packet.FIRE_AND_SAFETY, paper, said).pages();
+    List<PrintedPage> client = stopped.packet(Packet.CLIENT, paper, said).pages();
+    assertThat(fire).hasSize(3);
+    assertThat(client).hasSize(4);
+    for (PrintedPage page : List.of(fire.get(1), client.get(1), client.get(2))) {
+      assertThat(String.join(" ", words(page)))
+          .as(page.title())
+          .contains(said.say("sheets.stop-notice.not-yet"))
+          .contains(said.say("sheets.brief-stop.asbestos"))
+          .doesNotContain("1926.1101");
+    }
+    // the lists have no room for a box everywhere
+    String lists = String.join(" ", words(fire.get(2)));
+    assertThat(
+            lists.contains(said.say("sheets.brief-stop.asbestos"))
+                || lists.contains(said.say("sheets.stop-notice.under-title", "").strip()))
+        .isTrue();
+  }
+
   @Test
   void the_fire_packet_is_one_plan_of_all_floors_one_form_and_then_lists() {
     List<PrintedPage> pages = packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER).pages();
@@ -256,6 +281,10 @@ class PacketPagesTest {
                       + QuarterHour.up(to).format(hour));
         });
     assertThat(first).contains("1.67 gal", "15.4 fl oz");
+    assertThat(first)
+        .contains("where and what")
+        .containsSubsequence(
+            "where and what", "15.4 fl oz", "vapor is there until the meter reads clear.");
   }
 
   /** The whole hall stood there, beside a verdict on 17 sq ft. */

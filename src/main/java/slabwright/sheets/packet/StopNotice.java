@@ -20,4 +20,22 @@ public final class StopNotice {
             CautionBlock.stop(context.say("sheets.stop-notice.not-yet"), String.join(" ", why)),
             new Gap(3));
   }
+
+  /** Of every other page, which somebody may hold or sign alone: the hazards in a line. */
+  public static List<Block> brief(PacketContents job, SheetContext context) {
+    return job.work().outlook().canStart()
+        ? List.of()
+        : List.of(
+            CautionBlock.stop(
+                context.say("sheets.stop-notice.not-yet"),
+                new BriefStop(job.work(), context.words()).reasons()),
+            new Gap(2));
+  }
+
+  /** Where there is no room for a box: before what stands under the page's title. */
+  public static String under(PacketContents job, SheetContext context, String subtitle) {
+    return job.work().outlook().canStart()
+        ? subtitle
+        : context.say("sheets.stop-notice.under-title", subtitle);
+  }
 }

@@ -10,6 +10,7 @@ import slabwright.inlay.PlacedInlay;
 import slabwright.shape.Bounds;
 import slabwright.sheets.packet.AgreedBefore;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
@@ -60,7 +61,8 @@ public final class ChangeOrder {
             "",
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>();
+    // it lies before the page that has the reasons
+    List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
     blocks.add(new Heading(context.say("sheets.change-order.what")));
     blocks.add(new BulletBlock(before.changes().stream().map(context.words()::line).toList()));
     pictures(blocks);

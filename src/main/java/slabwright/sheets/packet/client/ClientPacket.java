@@ -37,6 +37,9 @@ public final class ClientPacket {
   /** The longer side of a graphic, mm: a little over 6 in. */
   private static final double GRAPHIC = 152.5;
 
+  /** With less, colours and pieces are not told apart: then the lines to sign go on over. */
+  private static final double LEAST_GRAPHIC = 100;
+
   /** Height of the largest floor on the first page, mm: the most and the least. */
   private static final double LARGEST = 124;
 
@@ -165,7 +168,16 @@ public final class ClientPacket {
 
   /** One graphic large, its place, and the lines to sign, all on one page. */
   private List<PageDraft> graphic(AreaResult area, PlacedInlay placed) {
-    List<Block> blocks = new ArrayList<>();
+    List<PageDraft> pages = graphic(area, placed, GRAPHIC);
+    for (double longer = GRAPHIC - 8; pages.size() > 1 && longer > LEAST_GRAPHIC; longer -= 8) {
+      List<PageDraft> smaller = graphic(area, placed, longer);
+      pages = smaller.size() < pages.size() ? smaller : pages;
+    }
+    return pages;
+  }
+
+  private List<PageDraft> graphic(AreaResult area, PlacedInlay placed, double longer) {
+    List<Block> blocks = new ArrayList<>(StopNotice.brief(job, context));
     List<ArtworkQuestion> asked = OpenQuestions.of(placed.artwork(), placed.inlay().spec());
     if (!asked.isEmpty()) {
       String words =
@@ -175,7 +187,7 @@ public final class ClientPacket {
       blocks.add(new CautionBlock(context.say("sheets.client-packet.to-decide"), words));
       blocks.add(new Gap(3));
     }
-    blocks.add(new GraphicBlock(placed, GRAPHIC, context));
+    blocks.add(new GraphicBlock(placed, longer, context));
     blocks.add(
         new PairBlock(
             0.4, List.of(new ClientPlan(context).place(area, 36)), facts(area.takeoff(), placed)));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.ColumnPages;
@@ -63,7 +64,7 @@ final class OfferPage {
             "",
             Optional.empty(),
             List.of());
-    List<Block> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>(StopNotice.brief(job, context));
     blocks.add(new Heading(context.say("sheets.offer-page.we-do")));
     job.work().areas().forEach(a -> done(blocks, a));
     blocks.add(new Heading(context.say("sheets.offer-page.we-do-not")));

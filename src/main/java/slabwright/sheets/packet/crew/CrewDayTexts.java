@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import slabwright.sheets.packet.BriefStop;
 import slabwright.sheets.packet.MeterLines;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.TimeFormat;
@@ -87,7 +88,7 @@ final class CrewDayTexts {
 
   /** The same in two lines where the job can't start: its reasons stand in full on one page. */
   List<String> briefAlerts() {
-    return plan.outlook().canStart() ? alerts() : new CrewStop(plan, words).lines();
+    return plan.outlook().canStart() ? alerts() : new BriefStop(plan, words).lines();
   }
 
   private String heldNames(HeldGroup held) {

@@ -12,6 +12,7 @@ import slabwright.inlay.PlacedInlay;
 import slabwright.shape.Bounds;
 import slabwright.shape.Vec;
 import slabwright.sheets.days.LanesSheet;
+import slabwright.sheets.packet.BriefStop;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnPages;
@@ -58,7 +59,9 @@ public final class CrewPacket {
     }
     posters.addAll(FramedDraft.all(hand, lists(lists, hand)));
     List<String> named =
-        job.work().outlook().canStart() ? List.of() : new CrewStop(job.work(), job.words()).heads();
+        job.work().outlook().canStart()
+            ? List.of()
+            : new BriefStop(job.work(), job.words()).heads();
     posters.forEach(p -> pages.add(alert.map(a -> stopped(p, a, named)).orElse(p)));
     return pages;
   }

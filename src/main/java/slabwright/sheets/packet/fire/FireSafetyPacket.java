@@ -82,16 +82,23 @@ public final class FireSafetyPacket {
         }
       }
     }
-    return isParted(best) ? best(best, spread(floors)) : best;
+    for (boolean boxed : List.of(true, false)) {
+      best = isParted(best) ? best(best, spread(floors, boxed)) : best;
+    }
+    return best;
   }
 
   private List<PageDraft> best(List<PageDraft> before, List<List<PageDraft>> others) {
     return others.stream().filter(o -> !isParted(o)).findFirst().orElse(before);
   }
 
-  /** Where all of the above go on over a page: the last words one by one wherever there is room. */
-  private List<List<PageDraft>> spread(List<SolventFloor> floors) {
-    List<Block> last = last(floors).stream().map(b -> (Block) new DenseBlock(b)).toList();
+  /**
+   * Where all of the above go on over a page: the last words one by one wherever there is room.
+   *
+   * @param boxed whether the lists say in a box that the job can't start; else under their title
+   */
+  private List<List<PageDraft>> spread(List<SolventFloor> floors, boolean boxed) {
+    List<Block> last = dense(last(floors));
     List<List<PageDraft>> all = new ArrayList<>();
     for (int n = last.size(); n >= 0; n--) {
       List<Block> under = last.subList(n, last.size());
@@ -103,8 +110,11 @@ public final class FireSafetyPacket {
         all.add(
             and(
                 and(plan, form(floors, and(after, formed), true)),
-                lists(before(floors), during(floors), listed)));
-        all.add(and(and(plan, form(floors, formed, true)), lists(floors, listed)));
+                lists(and(before(floors), during(floors)), listed, boxed)));
+        all.add(
+            and(
+                and(plan, form(floors, formed, true)),
+                lists(and(and(before(floors), during(floors)), after), listed, boxed)));
       }
     }
     return all;
@@ -142,7 +152,7 @@ public final class FireSafetyPacket {
     List<Block> after = after(floors);
     List<Block> both = and(and(before, during(floors)), after);
     List<Block> open = last(floors);
-    List<Block> last = open.stream().map(b -> dense ? new DenseBlock(b) : b).toList();
+    List<Block> last = dense ? dense(open) : open;
     List<PageDraft> plan = plan(floors);
     List<List<PageDraft>> all = new ArrayList<>();
     all.add(and(plans(floors, both, READABLE, dense), form(floors, last, dense)));
@@ -163,6 +173,10 @@ public final class FireSafetyPacket {
   private List<PageDraft> plan(List<SolventFloor> floors) {
     List<PageDraft> open = plans(floors, List.of(), SMALLEST, false);
     return open.size() == 1 ? open : plans(floors, List.of(), SMALLEST, true);
+  }
+
+  private static List<Block> dense(List<Block> blocks) {
+    return blocks.stream().map(b -> (Block) new DenseBlock(b)).toList();
   }
 
   private static <T> List<T> and(List<T> first, List<T> then) {
@@ -206,6 +220,13 @@ public final class FireSafetyPacket {
     return blocks;
   }
 
+  /** What the other pages say of it: who signs the form or ticks the lists may hold that alone. */
+  private List<Block> brief(boolean dense) {
+    List<Block> brief = StopNotice.brief(job, context);
+    // the gap after a box is for open pages only
+    return dense ? dense(brief.stream().limit(1).toList()) : brief;
+  }
+
   /** All floors on one page, the largest as large as that allows. */
   private List<PageDraft> plans(
       List<SolventFloor> floors, List<Block> under, double smallest, boolean dense) {
@@ -213,7 +234,7 @@ public final class FireSafetyPacket {
         floors.stream()
             .flatMap(f -> job.area(f.work().id()).map(a -> plan(f, a.takeoff())).stream())
             .toList();
-    Optional<Block> times = new PermitForm(job, floors, context).times();
+    List<Block> times = new PermitForm(job, floors, context).times();
     PageDraft page =
         page(
             context.say("sheets.fire-safety-packet.plan"),
@@ -221,7 +242,7 @@ public final class FireSafetyPacket {
     List<PageDraft> pages = List.of();
     for (double high = LARGEST; high >= smallest; high -= 5) {
       List<Block> blocks = new ArrayList<>(plans(plans, high, dense));
-      times.ifPresent(t -> blocks.add(dense ? new DenseBlock(t) : t));
+      blocks.addAll(dense ? dense(times) : times);
       blocks.addAll(under);
       pages = ColumnPages.of(context, page, blocks);
       if (pages.size() == 1) {
@@ -264,7 +285,8 @@ public final class FireSafetyPacket {
     if (floors.isEmpty()) {
       return List.of();
     }
-    List<Block> blocks = new ArrayList<>(new PermitForm(job, floors, context).blocks(dense));
+    List<Block> blocks = new ArrayList<>(brief(dense));
+    blocks.addAll(new PermitForm(job, floors, context).blocks(dense));
     blocks.addAll(below);
     String sizes =
         floors.stream()
@@ -319,16 +341,18 @@ public final class FireSafetyPacket {
   }
 
   private List<PageDraft> lists(List<SolventFloor> floors, List<Block> under) {
-    return lists(before(floors), and(during(floors), after(floors)), under);
+    return lists(and(and(before(floors), during(floors)), after(floors)), under, true);
   }
 
-  private List<PageDraft> lists(List<Block> first, List<Block> then, List<Block> under) {
-    List<Block> blocks = new ArrayList<>(and(and(first, then), under));
+  private List<PageDraft> lists(List<Block> ticked, List<Block> under, boolean boxed) {
+    List<Block> blocks = new ArrayList<>(boxed ? brief(true) : List.of());
+    blocks.addAll(and(ticked, under));
+    String says = context.say("sheets.fire-safety-packet.to-tick");
     return ColumnPages.of(
         context,
         page(
             context.say("sheets.fire-safety-packet.rules"),
-            context.say("sheets.fire-safety-packet.to-tick")),
+            boxed ? says : StopNotice.under(job, context, says)),
         blocks);
   }
 

@@ -104,7 +104,7 @@ final class PermitForm {
    * On which days and when solvent is laid, outward to the quarter hour, so that a watch is never
    * too short; empty without days.
    */
-  Optional<Block> times() {
+  List<Block> times() {
     boolean dated = job.work().dated();
     List<List<TableCell>> rows =
         SolventTimes.of(floors, job.work()).stream()
@@ -123,15 +123,16 @@ final class PermitForm {
                             t.panel() ? context.say("sheets.permit-form.some") : volume(t.mm3()))))
             .toList();
     return rows.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
+        ? List.of()
+        : List.of(
             TableBlock.of(
                 List.of(
                     TableColumn.narrow(context.say("sheets.permit-form.day")),
                     TableColumn.narrow(context.say("sheets.permit-form.laid")),
-                    TableColumn.words(context.say("sheets.permit-form.then-vapour")),
+                    TableColumn.words(context.say("sheets.permit-form.where-and-what")),
                     TableColumn.number(context.say("sheets.permit-form.amount"))),
-                rows));
+                rows),
+            new Paragraph(context.say("sheets.permit-form.then-vapour")));
   }
 
   private String laid(SolventTimes t) {
