@@ -223,7 +223,7 @@ final class ConsumableFinder {
     weighed(
         Consumable.Kind.GRIT_ADDITIVE,
         GritToBuy.name(plan.book()),
-        GritToBuy.of(coats().filter(c -> wantsGrit(c)), plan.site().units()),
+        GritToBuy.of(coats().filter(c -> wantsGrit(c))),
         Message.of("work.consumable.sheet-grit"),
         gritPrice());
   }

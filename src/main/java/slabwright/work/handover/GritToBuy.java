@@ -18,8 +18,11 @@ import slabwright.work.coat.DividedCoat;
  * coat (or a section of it) and a batch, each rounded by itself.
  */
 final class GritToBuy {
-  /** Of a hundredth of a pound or kilogram: less than this is none. */
+  /** Of a hundredth of a kilogram: less than this is none. */
   private static final double SLACK = 1e-6;
+
+  /** By so much a hundredth of a pound is told less than it is. */
+  private static final double HALF_A_STEP_KG = 0.005 * RateFormat.POUND_KG;
 
   private GritToBuy() {}
 
@@ -30,29 +33,27 @@ final class GritToBuy {
         .orElseGet(() -> Message.of("work.consumable.grit-additive"));
   }
 
-  /** In whole hundredths of the unit that it is told in; zero where no coat takes any. */
-  static Figure<CostLine.Count> of(Stream<CoatPlan> coats, UnitSystem units) {
-    return Figure.all(coats.map(c -> weighedOut(c, units)).toList())
+  /**
+   * In whole hundredths of a kilogram, so that the price is the same in every system of units;
+   * enough for what the crew reads in either, also where it is told in pounds. Zero where no coat
+   * takes any.
+   */
+  static Figure<CostLine.Count> of(Stream<CoatPlan> coats) {
+    return Figure.all(coats.map(GritToBuy::weighedOut).toList())
         .map(l -> l.stream().mapToDouble(kg -> kg).sum())
-        .map(kg -> bought(kg, units));
+        .map(GritToBuy::bought);
   }
 
-  private static CostLine.Count bought(double kg, UnitSystem units) {
-    double unit =
-        switch (units) {
-          case FEET_INCHES -> RateFormat.POUND_KG;
-          case METRIC -> 1;
-        };
-    // a hundredth of a pound survives four decimals of a kilogram
-    int decimals =
-        switch (units) {
-          case FEET_INCHES -> 4;
-          case METRIC -> 2;
-        };
-    double whole = Math.ceil(kg / unit * 100 - SLACK) / 100;
+  private static CostLine.Count bought(double kg) {
+    double told = kg > 0 ? kg + HALF_A_STEP_KG : 0;
     return new CostLine.Count(
-        BigDecimal.valueOf(whole * unit).setScale(decimals, RoundingMode.HALF_UP),
+        BigDecimal.valueOf(Math.ceil(told * 100 - SLACK) / 100).setScale(2, RoundingMode.HALF_UP),
         CostLine.Unit.KILOGRAMS);
+  }
+
+  private static Figure<Double> weighedOut(CoatPlan coat) {
+    return weighedOut(coat, UnitSystem.METRIC)
+        .with(weighedOut(coat, UnitSystem.FEET_INCHES), Math::max);
   }
 
   /** The larger of what the totals say and what the batches say, kg. */

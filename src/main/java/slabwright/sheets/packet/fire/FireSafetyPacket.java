@@ -130,11 +130,7 @@ public final class FireSafetyPacket {
     List<PageDraft> pages =
         new ArrayList<>(
             or(missing, Message.of("sheets.fire-safety-packet.plan"), () -> plan(floors)));
-    pages.addAll(
-        or(
-            missing,
-            Message.of("sheets.fire-safety-packet.form"),
-            () -> form(floors, List.of(), false)));
+    pages.addAll(or(missing, Message.of("sheets.fire-safety-packet.form"), () -> form(floors)));
     pages.addAll(
         or(
             missing,
@@ -173,6 +169,12 @@ public final class FireSafetyPacket {
   private List<PageDraft> plan(List<SolventFloor> floors) {
     List<PageDraft> open = plans(floors, List.of(), SMALLEST, false);
     return open.size() == 1 ? open : plans(floors, List.of(), SMALLEST, true);
+  }
+
+  /** The form alone; the same. */
+  private List<PageDraft> form(List<SolventFloor> floors) {
+    List<PageDraft> open = form(floors, List.of(), false);
+    return open.size() == 1 ? open : form(floors, List.of(), true);
   }
 
   private static List<Block> dense(List<Block> blocks) {
