@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.testfx.util.WaitForAsyncUtils;
 import slabwright.desk.cards.CardColumn;
@@ -28,7 +29,9 @@ class WithoutPointerTest extends RoomOnDesk {
     assertThat(slabHasTheKeys()).isTrue();
   }
 
+  /** Long until it is steady: now and then the window has no focus yet when Tab is pressed. */
   @Test
+  @Tag("long")
   void a_rim_says_that_tab_led_to_the_plan() throws TimeoutException {
     Color before = atTheRim();
     hands.press(KeyCode.TAB).press(KeyCode.SHIFT, KeyCode.TAB);
