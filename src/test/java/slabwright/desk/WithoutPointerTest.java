@@ -29,7 +29,7 @@ class WithoutPointerTest extends RoomOnDesk {
     assertThat(slabHasTheKeys()).isTrue();
   }
 
-  /** Long until it is steady: now and then the window has no focus yet when Tab is pressed. */
+  /** Long until it is steady: now and then no rim is seen, and why is not found yet. */
   @Test
   @Tag("long")
   void a_rim_says_that_tab_led_to_the_plan() throws TimeoutException {
