@@ -358,8 +358,11 @@ final class PlanScreen extends BorderPane {
     } else {
       slab.repaint();
     }
-    if (owner == slab || owner == page || (onCard && !cards.shows(owner))) {
-      // Of slab and page only one is there; a button may have gone with what it did.
+    Node other = sheets ? slab : page;
+    if (owner == other || (onCard && !cards.shows(owner))) {
+      // Of slab and page only one is there; a button may have gone with what it did. What has the
+      // keys is not asked to take them again: that would wipe the rim which says that Tab led to
+      // it.
       home();
     }
     if (!wanted.isEmpty()) {
