@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import slabwright.shape.Border;
 import slabwright.shape.BorderSource;
-import slabwright.shape.BoxArea;
 import slabwright.site.EdgeClass;
 import slabwright.site.Mark;
 
@@ -65,15 +64,15 @@ final class EdgeClassifier {
     return new Key(part.kind(), OptionalInt.of(part.piece()), part.doorway());
   }
 
-  /** Lengths in mm of the edges inside a window, by class. */
-  static Map<EdgeClass, Double> lengths(FloorArrangement plan, BoxArea window) {
+  /** Lengths in mm of all edges by class, as they are noded. */
+  static Map<EdgeClass, Double> lengths(FloorArrangement plan) {
     EdgeClassifier none = new EdgeClassifier(plan, List.of());
     Map<EdgeClass, Double> lengths = new EnumMap<>(EdgeClass.class);
     for (Border<Integer> border : plan.borders()) {
       boolean left = none.isFree(border.left());
-      double length = window.length(border.from(), border.to());
-      if (length > 0 && left != none.isFree(border.right())) {
-        lengths.merge(none.key(left ? border : border.reversed()).kind, length, Double::sum);
+      if (left != none.isFree(border.right())) {
+        EdgeClass kind = none.key(left ? border : border.reversed()).kind;
+        lengths.merge(kind, border.from().distanceTo(border.to()), Double::sum);
       }
     }
     return lengths;

@@ -14,8 +14,12 @@ import slabwright.site.Machine;
 
 /**
  * The figures of a floor inside one window, worked out as the take-off works out the whole, of
- * nothing but what has a say there.
+ * nothing but what has a say there. Net floor and edges are those of all that was noded, also of
+ * what lies beyond the window and means nothing: where the floor did not change, that is the same
+ * before and after. Cut off at the window's sides, an edge that runs nearly along one would count
+ * longer or shorter by many times what noding bends it.
  *
+ * @param figures good for nothing but their difference to those of another floor in the window
  * @param rooms how what machines get to hangs together there, machine by machine
  */
 record LocalTakeoff(FloorFigures figures, List<WindowAccess.Rooms> rooms) {
@@ -54,8 +58,8 @@ record LocalTakeoff(FloorFigures figures, List<WindowAccess.Rooms> rooms) {
     Map<Boolean, Region> work = work(plan, new GrindingRules(bare, false), heads.size());
     FloorFigures figures =
         new FloorFigures(
-            window.figures().area(bare.floorOf(o -> true)),
-            EdgeClassifier.lengths(bare, window.figures()),
+            bare.floorOf(o -> true).area(),
+            EdgeClassifier.lengths(bare),
             areaIn(work, true, window),
             areaIn(work, false, window));
     return new LocalTakeoff(figures, access.rooms());

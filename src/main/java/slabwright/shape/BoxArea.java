@@ -110,17 +110,6 @@ public record BoxArea(List<Bounds> boxes) {
     return sum;
   }
 
-  /**
-   * The length of a straight piece inside; along a side that two rectangles share it counts twice.
-   */
-  public double length(Vec from, Vec to) {
-    double sum = 0;
-    for (Bounds box : boxes) {
-      sum += RingWindow.length(from, to, box);
-    }
-    return sum;
-  }
-
   /** The same area with its seams dissolved. */
   public Region region() {
     return Region.of(
