@@ -149,13 +149,15 @@ final class PdfPainter implements Painter {
   }
 
   private void chain(List<Vec> points) throws IOException {
-    for (int i = 0; i < points.size(); i++) {
-      if (i == 0) {
-        out.moveTo(x(points.get(i)), y(points.get(i)));
-      } else {
-        out.lineTo(x(points.get(i)), y(points.get(i)));
-      }
-    }
+    PaperChain.lead(
+        points,
+        (p, begins) -> {
+          if (begins) {
+            out.moveTo(x(p), y(p));
+          } else {
+            out.lineTo(x(p), y(p));
+          }
+        });
   }
 
   private void writeText(Text t) throws IOException {
