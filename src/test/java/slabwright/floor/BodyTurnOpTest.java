@@ -91,10 +91,9 @@ class BodyTurnOpTest {
     assertThat(quick.asFound().machine().contains(new Vec(6_000, 7_500))).isTrue();
     assertThat(t.asFound().machine().contains(new Vec(6_000, 7_500))).isFalse();
     assertThat(t.asFound().machine().contains(new Vec(7_000, 2_425))).isTrue();
+    ReachAnalysis ways = ReachAnalysis.of(t);
     List<MachinePassage> bends =
-        ReachAnalysis.of(t).passages().stream()
-            .filter(p -> p.kind() == MachinePassage.Kind.BEND)
-            .toList();
+        ways.passages().stream().filter(p -> p.kind() == MachinePassage.Kind.BEND).toList();
     assertThat(bends).hasSize(1);
     assertThat(bends.get(0).fits()).isFalse();
     assertThat(bends.get(0).where().x()).isBetween(8_150.0, 9_000.0);
@@ -102,8 +101,8 @@ class BodyTurnOpTest {
     assertThat(bends.get(0).width()).isCloseTo(850, within(5.0));
     double bound = 2 * (Math.sqrt(2) * 850 - 29 * 25.4 - 24) - 24;
     assertThat(bends.get(0).spare()).isCloseTo(bound - 60 * 25.4, within(6.0));
-    assertThat(ReachAnalysis.of(t).pockets().get(0).bend()).contains(bends.get(0));
-    assertThat(ReachAnalysis.of(t).pockets().get(0).pass()).isEmpty();
+    assertThat(ways.pockets().get(0).bend()).contains(bends.get(0));
+    assertThat(ways.pockets().get(0).pass()).isEmpty();
   }
 
   @Example

@@ -58,36 +58,46 @@ final class PassageFinder {
     FloorArrangement plan = new FloorArrangement(area, takeoff.tolerance(), cancelled);
     double widest = NARROW * machines.stream().mapToDouble(Machine::passage).max().orElse(0);
     GrindingRules rules = new GrindingRules(plan, true);
-    List<Line> gaps = GapFinder.find(plan.floorOf(rules::isDrivable), widest);
+    Region drivable = plan.floorOf(rules::isDrivable);
+    List<Line> gaps = GapFinder.find(drivable, widest);
     for (Line gap : gaps) {
       machines.forEach(m -> all.add(MachinePassage.of(m, Optional.empty(), gap, gap.length())));
     }
     MachineReach reach = new GrindingOp(plan, true, takeoff.tolerance(), cancelled).reach();
-    takeoff.levelled().reaches().forEach(r -> bends(r, reach, gaps, all));
+    takeoff.levelled().reaches().forEach(r -> bends(r, reach, drivable, gaps, all));
     return all;
   }
 
   private static void bends(
-      ReachedFloor floor, MachineReach reach, List<Line> gaps, List<MachinePassage> all) {
-    double body = floor.machine().body().mm();
-    for (Region lost : floor.lost()) {
-      if (Math.max(lost.bounds().width(), lost.bounds().height()) > body / 2) {
-        Vec where = stuck(lost, floor.middle());
-        Vec side = reach.nearestObstacle(where);
-        double width = width(where, gaps, NEAR * body).orElse(2 * where.distanceTo(side));
-        Line across = Line.of(side, side.plus(where.minus(side).times(2)));
-        double longest = longest(floor.machine(), lost.labelPoint(), reach);
-        double spare = longest - floor.machine().travel().length().orElseThrow().mm();
-        all.add(
-            new MachinePassage(
-                floor.machine(),
-                MachinePassage.Kind.BEND,
-                Optional.empty(),
-                where,
-                across,
-                width,
-                spare));
-      }
+      ReachedFloor floor,
+      MachineReach reach,
+      Region drivable,
+      List<Line> gaps,
+      List<MachinePassage> all) {
+    Machine machine = floor.machine();
+    double body = machine.body().mm();
+    List<Region> lost =
+        floor.lost().stream()
+            .filter(l -> Math.max(l.bounds().width(), l.bounds().height()) > body / 2)
+            .toList();
+    if (lost.isEmpty()) {
+      return;
+    }
+    double length = machine.travel().length().orElseThrow().mm();
+    // In a corridor as wide as its diagonal it turns on the spot: what stops it is narrower.
+    double diagonal = Math.hypot(machine.passage(), length + 2 * machine.passing().mm());
+    List<Line> wider = GapFinder.find(drivable, diagonal);
+    for (Region region : lost) {
+      Vec where = stuck(region, floor.middle());
+      Vec side = reach.nearestObstacle(where);
+      double width =
+          width(where, gaps, NEAR * body)
+              .orElse(width(where, wider, NEAR * body).orElse(2 * where.distanceTo(side)));
+      Line across = Line.of(side, side.plus(where.minus(side).unit().times(width)));
+      double spare = longest(machine, region.labelPoint(), reach) - length;
+      all.add(
+          new MachinePassage(
+              machine, MachinePassage.Kind.BEND, Optional.empty(), where, across, width, spare));
     }
   }
 

@@ -141,4 +141,46 @@ class PassageFinderTest {
         .containsExactly(-14.0, -90.0, 1_176.0, 1_100.0);
     assertThat(all).extracting(MachinePassage::fits).containsExactly(false, false, true, true);
   }
+
+  /** A corridor 1,000 mm wide along x that turns up into another; the way in at its left end. */
+  private static FloorArea bend(double arm, Machine... machines) {
+    FloorArea l = walled(0, 0, arm, 0, arm, arm, arm - 1_000, arm, arm - 1_000, 1_000, 0, 1_000);
+    return withDoor(l, 5, 50, 900).withMachines(List.of(machines));
+  }
+
+  private static Machine bodyOf600(double length) {
+    Machine machine = machine(600, 550, 20);
+    return machine.withTravel(machine.travel().withLength(Optional.of(Length.mm(length))));
+  }
+
+  /**
+   * Round a right angle between corridors of width c goes a rectangle w wide of 2 (√2 c − w) at
+   * most: at 45° it touches the inner corner and both outer walls. Each side keeps 12 mm.
+   */
+  @Example
+  void a_bend_that_stops_a_long_body_says_by_how_much_and_where() {
+    double longest = 2 * (Math.sqrt(2) * 1_000 - 600 - 24) - 24;
+    ReachAnalysis reach = ReachAnalysis.of(FloorTakeoff.of(bend(3_600, bodyOf600(longest + 100))));
+    List<MachinePassage> bends =
+        reach.passages().stream().filter(p -> p.kind() == MachinePassage.Kind.BEND).toList();
+    assertThat(bends).hasSize(1);
+    MachinePassage bend = bends.get(0);
+    assertThat(bend.spare()).isCloseTo(-100, within(6.0));
+    assertThat(bend.width()).isCloseTo(1_000, within(1.0));
+    assertThat(bend.across().length()).isCloseTo(1_000, within(1.0));
+    assertThat(bend.where().x()).isBetween(2_600.0, 3_600.0);
+    assertThat(bend.where().y()).isBetween(0.0, 2_000.0);
+    assertThat(bend.fits()).isFalse();
+    assertThat(reach.pockets().get(0).bend()).contains(bend);
+    assertThat(reach.pockets().get(0).pass()).isEmpty();
+  }
+
+  @Example
+  void a_body_that_gets_round_has_no_bend_to_tell() {
+    double longest = 2 * (Math.sqrt(2) * 1_000 - 600 - 24) - 24;
+    ReachAnalysis reach = ReachAnalysis.of(FloorTakeoff.of(bend(3_600, bodyOf600(longest - 20))));
+    assertThat(reach.passages())
+        .extracting(MachinePassage::kind)
+        .doesNotContain(MachinePassage.Kind.BEND);
+  }
 }

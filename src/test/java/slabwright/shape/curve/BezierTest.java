@@ -55,4 +55,18 @@ class BezierTest {
     assertThat(Bezier.cubic(A, A.towards(D, 1 / 3.0), A.towards(D, 2 / 3.0), D, 0.01))
         .containsExactly(D);
   }
+
+  /** By hand: (1−t)³ a + 3 (1−t)² t b + 3 (1−t) t² c + t³ d at a quarter, a half and three. */
+  @Test
+  void a_cubic_in_four_steps_runs_through_the_points_of_its_formula() {
+    assertThat(Bezier.cubic(A, B, C, D, 90))
+        .containsExactly(
+            new Vec(142.1875, 201.5625), new Vec(462.5, 112.5), new Vec(801.5625, 42.1875), D);
+  }
+
+  /** Half way lies (a + 2 b + d) / 4; 1345 mm of second difference / 4 / 90 mm take two steps. */
+  @Test
+  void a_quadratic_in_two_steps_runs_through_the_point_half_way() {
+    assertThat(Bezier.quadratic(A, B, D, 90)).containsExactly(new Vec(250, 375), D);
+  }
 }
