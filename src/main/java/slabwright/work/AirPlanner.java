@@ -22,7 +22,6 @@ import slabwright.work.air.Solvent;
 import slabwright.work.air.SolventShare;
 import slabwright.work.air.VapourStep;
 import slabwright.work.book.Figure;
-import slabwright.work.book.LayingTool;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
 import slabwright.work.book.ShopBook;
@@ -143,7 +142,7 @@ final class AirPlanner {
   }
 
   private static boolean isSprayed(CoatPlan c) {
-    return c.product().laying().tool().maybe().filter(t -> t == LayingTool.SPRAYER).isPresent();
+    return c.product().laying().isSprayed();
   }
 
   private List<Solvent> solvents() {

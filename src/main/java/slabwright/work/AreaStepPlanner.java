@@ -280,7 +280,29 @@ final class AreaStepPlanner {
               types.plain(StepKind.SAMPLE_PANEL, StepPlace.WHOLE_FLOOR, fan),
               Figure.known(book.inlay().samplePanel().maybe().orElse(SAMPLE_PANEL)),
               1));
+      chain.setGap(panelDry(plans));
     }
+  }
+
+  /**
+   * How long the vapour of a sample panel counts after its last stroke: until the slowest of its
+   * dyes may be recoated; no air is reckoned for it (common practice, no source).
+   */
+  private static Figure<StepSequence.RecoatGap> panelDry(List<CoatPlan> plans) {
+    Figure<Duration> dry = Figure.known(Duration.ZERO);
+    for (CoatPlan p : plans) {
+      if (setsVapourFree(p)) {
+        Figure<Duration> opens =
+            gap(p, Figure.known(Duration.ZERO)).map(StepSequence.RecoatGap::opens);
+        dry = dry.with(opens, (a, b) -> a.compareTo(b) >= 0 ? a : b);
+      }
+    }
+    return dry.map(d -> new StepSequence.RecoatGap(d, Optional.empty()));
+  }
+
+  /** Whether it is a dye that has solvents, or of which nobody knows that it has none. */
+  static boolean setsVapourFree(CoatPlan plan) {
+    return dyes(plan) && plan.product().solvents().maybe().filter(List::isEmpty).isEmpty();
   }
 
   private void wholeFloor(CoatPlan plan) {

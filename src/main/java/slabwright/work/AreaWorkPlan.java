@@ -13,7 +13,6 @@ import slabwright.site.Finish;
 import slabwright.site.Site;
 import slabwright.units.QuantityFormat;
 import slabwright.work.book.Figure;
-import slabwright.work.book.LayingTool;
 import slabwright.work.book.Product;
 import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.ClientAdvice;
@@ -106,7 +105,7 @@ public record AreaWorkPlan(
     boolean sprayed =
         coats.stream()
             .filter(c -> c.job().target() == Finish.Target.WHOLE_FLOOR)
-            .anyMatch(c -> c.product().laying().tool().equals(Figure.known(LayingTool.SPRAYER)));
+            .anyMatch(c -> c.product().laying().isSprayed());
     return sprayed ? floor.cutIn() : 0;
   }
 

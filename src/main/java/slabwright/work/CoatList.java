@@ -99,7 +99,7 @@ record CoatList(List<CoatPlan> coats, List<String> unknown) {
         coat.target(),
         coat.coats(),
         mm2,
-        whole ? floor.cutIn() : 0,
+        whole && !p.laying().isSprayed() ? floor.cutIn() : 0,
         whole ? grids.of(p) : Figure.known(Optional.empty()),
         whole ? p.laying().rate() : book.inlay().mist(),
         whole ? atMostCrew(p, book) : Figure.known(1),

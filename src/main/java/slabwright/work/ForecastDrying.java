@@ -87,10 +87,14 @@ final class ForecastDrying {
     return step.in(vapour(step, dry).wet(wet(step, dry, onlyLonger)), waits);
   }
 
-  /** What no longer waits for drying, as the next section of the same coat, goes on so. */
+  /**
+   * What no longer waits for drying, as the next section of the same coat, goes on so. A coat is on
+   * no day on which it dries longer than its window is open ({@link WeatherDays#keptOff}): the
+   * window stays.
+   */
   private static StepWait longer(StepWait w, Duration dry, boolean onlyLonger) {
     Duration opens = onlyLonger && w.atLeast().compareTo(dry) > 0 ? w.atLeast() : dry;
-    return new StepWait(w.after(), opens, w.atMost().map(m -> m.compareTo(opens) < 0 ? opens : m));
+    return new StepWait(w.after(), opens, w.atMost());
   }
 
   /** A coat takes dust as long as it dries on its day. */

@@ -11,8 +11,6 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import slabwright.units.Message;
-import slabwright.work.book.ProductKind;
-import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
@@ -51,10 +49,7 @@ public record MeterWatch(Standing standing, OptionalInt person) {
   static boolean isAskedFor(AreaWorkPlan area, StepType type) {
     boolean panel =
         type.kind() == StepKind.SAMPLE_PANEL
-            && area.coats().stream()
-                .map(CoatPlan::product)
-                .filter(p -> p.is(ProductKind.BASE_DYE) || p.is(ProductKind.INLAY_DYE))
-                .anyMatch(p -> p.solvents().maybe().filter(List::isEmpty).isEmpty());
+            && area.coats().stream().anyMatch(AreaStepPlanner::setsVapourFree);
     return panel || type.air() instanceof AirEffect.Vapour;
   }
 

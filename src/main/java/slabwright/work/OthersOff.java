@@ -3,7 +3,6 @@ package slabwright.work;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import slabwright.units.Message;
 import slabwright.work.air.AirFigures;
 import slabwright.work.air.AirScreening;
@@ -15,7 +14,6 @@ import slabwright.work.days.KeepOut;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.StepWait;
 import slabwright.work.days.WorkStep;
-import slabwright.work.step.AirEffect;
 
 /**
  * Keeps others off the floor of every step that sets vapour free, and off the floors that its
@@ -47,19 +45,19 @@ final class OthersOff {
     if (clearing.filter(ClearingTime.Never.class::isInstance).isPresent()) {
       return new KeepOut(
           Message.of("work.keep-out-op.solvent-vapour-without-fresh"),
-          longer(Duration.between(step.end(), days.end()), dry(task)),
+          longer(Duration.between(step.end(), days.end()), wet(task)),
           beside);
     }
     if (clearing.isPresent() && clearing.get() instanceof ClearingTime.After after) {
       Duration gone = Duration.ofMinutes((long) Math.ceil(after.minutes()));
       return new KeepOut(
-          Message.of("work.keep-out-op.solvent-vapour"), longer(gone, dry(task)), beside);
+          Message.of("work.keep-out-op.solvent-vapour"), longer(gone, wet(task)), beside);
     }
     return new KeepOut(
         area.floor().isOutdoors()
             ? Message.of("work.keep-out-op.solvent-outdoors")
             : Message.of("work.keep-out-op.solvent-work"),
-        dry(task),
+        wet(task),
         beside);
   }
 
@@ -91,18 +89,7 @@ final class OthersOff {
         .toList();
   }
 
-  /** How long what a step lays is wet; of a sample panel as long as any coat of its floor. */
-  private Duration dry(WorkStep task) {
-    Stream<WorkStep> laid =
-        task.type().air() instanceof AirEffect.Vapour
-            ? Stream.of(task)
-            : days.steps().stream()
-                .map(ScheduledStep::task)
-                .filter(t -> t.type().isOn(task.type().areaId()))
-                .filter(t -> t.type().air() instanceof AirEffect.Vapour);
-    return laid.map(this::wet).reduce(Duration.ZERO, OthersOff::longer);
-  }
-
+  /** How long what a step lays is wet: no shorter than what follows waits for it. */
   private Duration wet(WorkStep task) {
     return days.steps().stream()
         .flatMap(s -> s.task().waits().stream())

@@ -96,12 +96,10 @@ final class SharedAir {
     return new AreaEntry(steps, entry.held(), cannotStart, closed);
   }
 
-  /** What a sample panel sets free is in no air figure, but nothing sparks beside it. */
+  /** What a sample panel sets free is in no air figure, but nothing sparks beside it till dry. */
   private boolean isSolventPanel(WorkStep step) {
     return step.type().kind() == StepKind.SAMPLE_PANEL
-        && coats.stream()
-            .filter(AreaStepPlanner::dyes)
-            .anyMatch(c -> c.product().solvents().maybe().filter(List::isEmpty).isEmpty());
+        && coats.stream().anyMatch(AreaStepPlanner::setsVapourFree);
   }
 
   /** Who stays out beside: as here, for the doorway between is open. */
@@ -119,7 +117,7 @@ final class SharedAir {
 
   /** How long after the step; empty for never. */
   private Optional<Duration> clear(WorkStep step, AreaEntry entry) {
-    if (floor.isOutdoors()) {
+    if (floor.isOutdoors() || isSolventPanel(step)) {
       return Optional.of(dry(step, entry.steps()));
     }
     List<Optional<Duration>> closed =

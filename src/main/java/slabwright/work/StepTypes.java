@@ -4,7 +4,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import slabwright.work.book.LayingTool;
 import slabwright.work.book.Product;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.prep.PrepStep;
@@ -64,9 +63,7 @@ record StepTypes(String areaId, boolean fan) {
   /** The same for a share of the floor, 0 to 1. */
   StepType coat(CoatPlan plan, int number, double share) {
     AirEffect air = vapour(plan.product(), share);
-    boolean sprayed =
-        plan.product().laying().tool().maybe().filter(t -> t == LayingTool.SPRAYER).isPresent();
-    Set<ToolKind> tools = sprayed ? Set.of(ToolKind.SPRAYER) : Set.of();
+    Set<ToolKind> tools = plan.product().laying().isSprayed() ? Set.of(ToolKind.SPRAYER) : Set.of();
     return StepType.coat(
         areaId, new CoatNumber(plan.job().place(), number), tools(tools, air), air);
   }

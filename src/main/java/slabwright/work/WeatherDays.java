@@ -28,7 +28,8 @@ import slabwright.work.step.StepKind;
 /**
  * On which days the forecast forbids a coat outdoors, and how long it dries then. Its limits hold
  * until it is dry, the night that follows included: the lowest temperatures of the day and of the
- * days until then count, and so does rain.
+ * days until then count, and so does rain. A day on which it dries longer than its next coat may
+ * wait is forbidden too.
  */
 record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
   /** From so much chance of rain on, in %, it counts as rain: common practice, no source. */
@@ -39,6 +40,8 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
 
   /** When a coat is done at the latest, so that it is known on which days it dries. */
   private static final LocalTime LATEST = LocalTime.of(16, 0);
+
+  private static final LocalTime LAST_MINUTE = LocalTime.of(23, 59);
 
   /** Whether the forecast says anything of this floor's coats. */
   boolean count() {
@@ -68,7 +71,11 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
   List<WorkStep> keptOff(List<WorkStep> steps) {
     return count()
         ? steps.stream()
-            .map(s -> coat(s).map(c -> s.withNotOn(forbidden(s, c).keySet())).orElse(s))
+            .map(
+                s ->
+                    coat(s)
+                        .map(c -> s.withNotOn(forbidden(s, c, latest(s, steps)).keySet()))
+                        .orElse(s))
             .toList()
         : steps;
   }
@@ -78,15 +85,24 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
     List<HeldStep> held = new ArrayList<>();
     if (count()) {
       for (WorkStep s : steps) {
-        coat(s).flatMap(c -> held(s, c)).ifPresent(held::add);
+        coat(s).flatMap(c -> held(s, c, latest(s, steps))).ifPresent(held::add);
       }
     }
     return held;
   }
 
-  private Optional<HeldStep> held(WorkStep step, CoatPlan coat) {
+  /** How long after its end what follows a coat may begin at the latest; empty for any time. */
+  private static Optional<Duration> latest(WorkStep coat, List<WorkStep> steps) {
+    return steps.stream()
+        .flatMap(s -> s.waits().stream())
+        .filter(w -> w.after().equals(coat.id()))
+        .flatMap(w -> w.atMost().stream())
+        .min(Duration::compareTo);
+  }
+
+  private Optional<HeldStep> held(WorkStep step, CoatPlan coat, Optional<Duration> latest) {
     LocalDate start = site.start().orElseThrow().toLocalDate();
-    Map<LocalDate, Message> bad = forbidden(step, coat);
+    Map<LocalDate, Message> bad = forbidden(step, coat, latest);
     boolean some =
         forecast().stream()
             .map(DayForecast::on)
@@ -110,18 +126,21 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
   }
 
   /** Every day of the forecast on which the coat is forbidden, in order, with the reason. */
-  private Map<LocalDate, Message> forbidden(WorkStep step, CoatPlan coat) {
+  private Map<LocalDate, Message> forbidden(
+      WorkStep step, CoatPlan coat, Optional<Duration> latest) {
     Map<LocalDate, Message> bad = new LinkedHashMap<>();
     forecast().stream()
         .map(DayForecast::on)
         .sorted()
-        .forEach(d -> against(step, coat, d).ifPresent(why -> bad.put(d, why)));
+        .forEach(d -> against(step, coat, latest, d).ifPresent(why -> bad.put(d, why)));
     return bad;
   }
 
-  private Optional<Message> against(WorkStep step, CoatPlan coat, LocalDate day) {
+  private Optional<Message> against(
+      WorkStep step, CoatPlan coat, Optional<Duration> latest, LocalDate day) {
     Figure<TemperatureTable> recoat = coat.product().drying().recoatFrom();
     LocalDateTime laid = LATEST.atDate(day);
+    Figure<Duration> dries = recoat.flatMap(t -> dries(t, laid).orElse(coat.at(recoat)));
     long wet = laid.plus(dry(coat, laid)).toLocalDate().toEpochDay() - day.toEpochDay();
     List<DayForecast> drying =
         day.datesUntil(day.plusDays(Math.max(0, wet) + 1)).flatMap(d -> on(d).stream()).toList();
@@ -133,7 +152,8 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
         .or(() -> rain(step, drying))
         .or(() -> humid(step, today))
         .or(() -> dew(step, today, nights))
-        .or(() -> noTime(step, day, recoat.flatMap(t -> dries(t, laid).orElse(coat.at(recoat)))))
+        .or(() -> noTime(step, day, dries))
+        .or(() -> latest.flatMap(l -> tooSlow(step, day, recoat, l)))
         .or(() -> tooWarm(step, coat, today));
   }
 
@@ -141,6 +161,25 @@ record WeatherDays(Site site, AreaTakeoff floor, List<CoatPlan> coats) {
     return dries instanceof Figure.Refused<Duration> refused
         ? Optional.of(Message.of("work.weather.no-time", step.name(), day, refused.why()))
         : Optional.empty();
+  }
+
+  /**
+   * Dry only when the next coat would come too late: a limit of the data sheet is never drawn out.
+   * Reckoned to the day's last minute, so that it holds for whatever hour the coat ends at.
+   */
+  private Optional<Message> tooSlow(
+      WorkStep step, LocalDate day, Figure<TemperatureTable> recoat, Duration latest) {
+    return recoat
+        .maybe()
+        .flatMap(t -> dries(t, day.atTime(LAST_MINUTE)))
+        .flatMap(Figure::maybe)
+        .map(StepSequence::minutes)
+        .filter(dry -> latest.compareTo(dry) < 0)
+        .map(dry -> Message.of("work.weather.too-slow", step.name(), day, said(dry), said(latest)));
+  }
+
+  private static Message said(Duration d) {
+    return Message.of("work.step-validator.hours-and-minutes", d.toHours(), d.toMinutesPart());
   }
 
   /** By the high of the day the book must know how long an edge stays wet, and a batch lasts. */

@@ -9,7 +9,7 @@ import slabwright.units.Message;
  * @param rate mm² an hour for one person
  * @param fastest mm² an hour for one person at the fastest plausible laying; what vapour is
  *     reckoned with
- * @param cutIn mm an hour of cut-in for one person
+ * @param cutIn mm an hour of cut-in for one person, where it is not sprayed
  * @param people who lay it at once
  * @param rollerMm the roller's width
  * @param lap share of the roller that laps the lane before
@@ -30,6 +30,11 @@ public record Laying(
     Figure<Double> jar,
     Figure<Double> coldest,
     Figure<Double> hottest) {
+
+  /** Whether it is known to be sprayed: then the walls are masked and nobody cuts in by brush. */
+  public boolean isSprayed() {
+    return tool.equals(Figure.known(LayingTool.SPRAYER));
+  }
 
   static Laying read(BookSection s) {
     return new Laying(

@@ -13,7 +13,7 @@ import slabwright.work.book.Product;
  *
  * @param place in the finish system, from 1
  * @param mm2 it goes onto
- * @param cutIn mm to cut in before rolling
+ * @param cutIn mm to cut in before rolling; 0 where it is sprayed, for the walls are masked then
  * @param grid for lanes; known and empty where there are none, as in an inlay
  * @param rate mm² an hour of one person
  * @param people who lay at once
