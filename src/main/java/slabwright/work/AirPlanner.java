@@ -41,6 +41,7 @@ final class AirPlanner {
   private final ShopBook book;
   private final Figure<DayPlan> days;
   private final String reader;
+  private final boolean unwatched;
 
   /**
    * Plans the air of one floor.
@@ -50,6 +51,8 @@ final class AirPlanner {
   AirPlanner(
       AreaTakeoff floor, List<CoatPlan> coats, ShopBook book, Figure<DayPlan> days, String reader) {
     this.reader = reader;
+    this.unwatched =
+        days.maybe().filter(d -> MeterWatch.isUnwatched(d, floor.area().id())).isPresent();
     this.floor = floor;
     this.area = floor.area();
     this.coats = coats;
@@ -129,7 +132,8 @@ final class AirPlanner {
         solventCoats().anyMatch(c -> isInlay(c) || isSprayed(c)),
         solventCoats().anyMatch(AirPlanner::isInlay),
         solvents(),
-        reader);
+        reader,
+        unwatched);
   }
 
   private Stream<CoatPlan> solventCoats() {

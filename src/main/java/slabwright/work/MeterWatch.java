@@ -82,6 +82,13 @@ public record MeterWatch(Standing standing, OptionalInt person) {
     return all;
   }
 
+  /** Whether a step on a floor area takes so many of the crew that nobody is left to read it. */
+  static boolean isUnwatched(DayPlan plan, String areaId) {
+    return plan.steps().stream()
+        .filter(s -> s.task().type().isOn(areaId) && setsFree(s))
+        .anyMatch(s -> of(plan, s).standing() == Standing.NOBODY);
+  }
+
   /** Steps that take so many of the crew that nobody is left; alone is said elsewhere. */
   static List<DayCheck> tooFew(DayPlan plan) {
     return plan.steps().stream()

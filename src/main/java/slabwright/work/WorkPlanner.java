@@ -248,7 +248,8 @@ final class WorkPlanner {
             .filter(n -> !n.isBlank())
             .distinct()
             .collect(Collectors.joining(", "));
-    if (!said.isEmpty()) {
+    boolean unwatched = days.maybe().filter(d -> MeterWatch.isUnwatched(d, areaId)).isPresent();
+    if (!said.isEmpty() || unwatched) {
       return said;
     }
     return crew.stream()

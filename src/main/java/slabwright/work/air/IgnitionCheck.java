@@ -79,10 +79,14 @@ public record IgnitionCheck(
 
   private static List<Message> during(IgnitionParameters p, GasMeter m) {
     List<Message> all = new ArrayList<>();
-    all.add(
-        p.reader().isBlank()
-            ? Message.of("work.ignition-check.meter-by-the-lead", MeterRule.USUAL_MINUTES)
-            : Message.of("work.ignition-check.meter-by", p.reader(), MeterRule.USUAL_MINUTES));
+    if (p.unwatched()) {
+      all.add(Message.of("work.ignition-check.meter-by-nobody", MeterRule.USUAL_MINUTES));
+    }
+    if (!p.reader().isBlank()) {
+      all.add(Message.of("work.ignition-check.meter-by", p.reader(), MeterRule.USUAL_MINUTES));
+    } else if (!p.unwatched()) {
+      all.add(Message.of("work.ignition-check.meter-by-the-lead", MeterRule.USUAL_MINUTES));
+    }
     all.add(
         Message.of(
             "work.ignition-check.meter-stops",

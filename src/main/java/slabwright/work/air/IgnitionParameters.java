@@ -13,6 +13,8 @@ import java.util.List;
  * @param filmPulled whether a stencil is pulled up over dye with solvent
  * @param solvents of all that is laid; none means that there is no list
  * @param reader who reads the gas meter, by name; empty where nobody is named
+ * @param unwatched whether some solvent is laid by all of the crew, so that nobody is left to read
+ *     it
  */
 public record IgnitionParameters(
     List<String> sources,
@@ -22,7 +24,8 @@ public record IgnitionParameters(
     boolean sprayed,
     boolean filmPulled,
     List<Solvent> solvents,
-    String reader) {
+    String reader,
+    boolean unwatched) {
   public IgnitionParameters {
     sources = List.copyOf(sources);
     solvents = List.copyOf(solvents);

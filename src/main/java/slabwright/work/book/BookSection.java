@@ -129,7 +129,7 @@ final class BookSection {
   /** {@code 4 h}, or {@code 15 C: 6 h, 25 C: 3 h}. */
   Figure<TemperatureTable> table(String written) {
     String key = ShopBookText.key(written);
-    Message subject = Message.of("work.book-section.of", key, label());
+    Message subject = Message.of("work.book-section.table-of", key, label());
     return read(
         key, Message.of("work.book-section.table"), v -> TemperatureTableReader.read(subject, v));
   }

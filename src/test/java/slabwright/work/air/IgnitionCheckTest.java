@@ -15,11 +15,19 @@ class IgnitionCheckTest {
 
   private static IgnitionParameters indoors() {
     return new IgnitionParameters(
-        List.of("gas fire, north wall"), 4, true, true, true, true, ACETONE, "A. (invented)");
+        List.of("gas fire, north wall"),
+        4,
+        true,
+        true,
+        true,
+        true,
+        ACETONE,
+        "A. (invented)",
+        false);
   }
 
   private static IgnitionParameters outdoors() {
-    return new IgnitionParameters(List.of(), 0, false, false, false, false, ACETONE, "");
+    return new IgnitionParameters(List.of(), 0, false, false, false, false, ACETONE, "", false);
   }
 
   private static String all(IgnitionParameters p) {
@@ -34,7 +42,8 @@ class IgnitionCheckTest {
   void without_solvent_there_is_nothing_to_tick() {
     IgnitionCheck none =
         IgnitionCheck.of(
-            new IgnitionParameters(List.of("boiler"), 4, true, true, true, true, List.of(), ""));
+            new IgnitionParameters(
+                List.of("boiler"), 4, true, true, true, true, List.of(), "", false));
     assertThat(none.before()).isEmpty();
     assertThat(none.during()).isEmpty();
     assertThat(none.after()).isEmpty();
@@ -54,7 +63,7 @@ class IgnitionCheckTest {
   void sprinklers_stay_in_service_whether_any_is_on_the_plan_or_not() {
     for (int onPlan : new int[] {0, 4}) {
       IgnitionParameters p =
-          new IgnitionParameters(List.of(), onPlan, true, false, false, false, ACETONE, "");
+          new IgnitionParameters(List.of(), onPlan, true, false, false, false, ACETONE, "", false);
       assertThat(IgnitionCheck.of(p).before())
           .anyMatch(s -> Said.of(s).contains("Sprinklers always stay in service"))
           .anyMatch(s -> Said.of(s).contains("with a fire watch"))

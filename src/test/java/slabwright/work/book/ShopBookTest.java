@@ -38,6 +38,15 @@ class ShopBookTest {
     assertThat(p.spread().loss().isKnown()).isFalse();
   }
 
+  /** "the recoat from of filler" is no sentence. */
+  @Test
+  void a_table_that_ends_before_the_cold_is_named_by_its_word_in_the_book() {
+    TemperatureTable table =
+        product("recoat from = 50 F: 2 h, 90 F: 1 h").drying().recoatFrom().maybe().orElseThrow();
+    assertThat(Said.of(table.at(6).text(String::valueOf)))
+        .startsWith("the shop book gives the \"recoat from\" of p from");
+  }
+
   @Test
   void units_of_both_systems_give_the_same_amount() {
     Product gallons = product("coverage = 300 ft2/gal\nkits = 1 gal");

@@ -144,13 +144,13 @@ final class FirePlan {
     for (Mark m : shown()) {
       sketch.placeSign(AreaInks.sign(m, place(m)));
     }
+    for (Doorway d : area.doorways()) {
+      exit(sketch, d, shape);
+    }
     int n = 0;
     for (Vec at : meterPoints) {
       n++;
       sketch.placeNumber(at, List.of(sketch.view().onPaper(at)), "M" + n, 6.1);
-    }
-    for (Doorway d : area.doorways()) {
-      exit(sketch, d, shape);
     }
     for (Mark m : shown()) {
       TextStyle style = context.type().label().in(MarkStyles.colour(m.kind().type()));
@@ -161,7 +161,8 @@ final class FirePlan {
 
   /**
    * A way out with its name, or a door that stays shut, and the extinguisher that stands beside it,
-   * inside.
+   * inside. A way out is never left without a word: where its name has no room, it says that it is
+   * one.
    */
   private void exit(PlanComposer sketch, Doorway d, OutlineShape shape) {
     List<Vec> ends = LabelCandidates.chord(shape.doorway(d)).points();
@@ -170,22 +171,31 @@ final class FirePlan {
     Vec middle = ends.get(0).towards(ends.get(1), 0.5);
     double mm = 1 / sketch.view().scale();
     Vec beside = ends.get(0).plus(in.times(4.5 * mm)).minus(along.times(3 * mm));
-    boolean shut = isShut(d);
-    if (!shut) {
+    Vec out = sketch.view().onPaper(middle.plus(in.times(-5 * mm)));
+    TextStyle style = context.type().label().in(Palette.BLUE);
+    for (String words : exitWords(d)) {
+      PlanLabel label = PlanLabel.of(middle, words, style).wishing(List.of(out)).nearBy(9);
+      if (sketch.placeLabel(label.on(Palette.WHITE))) {
+        break;
+      }
+    }
+    if (!isShut(d)) {
       // Not E: a wall may have that letter.
       String sign = context.say("sheets.fire-plan.extinguisher-sign");
       sketch.placeNumber(beside, List.of(sketch.view().onPaper(beside)), sign, 6.1);
     }
-    String words =
-        shut
-            ? context.say("sheets.fire-plan.shut", d.name())
-            : context.say("sheets.fire-plan.way-out", d.name(), context.length(d.width().mm()));
-    Vec out = sketch.view().onPaper(middle.plus(in.times(-5 * mm)));
-    sketch.placeLabel(
-        PlanLabel.of(middle, words, context.type().label().in(Palette.BLUE))
-            .wishing(List.of(out))
-            .nearBy(9)
-            .on(Palette.WHITE));
+  }
+
+  /** The longest first. */
+  private List<String> exitWords(Doorway d) {
+    if (isShut(d)) {
+      return List.of(context.say("sheets.fire-plan.shut", d.name()));
+    }
+    String width = context.length(d.width().mm());
+    return List.of(
+        context.say("sheets.fire-plan.way-out", d.name(), width),
+        context.say("sheets.fire-plan.way-out-width", width),
+        context.say("sheets.fire-plan.way-out-alone"));
   }
 
   /** Outdoors a door into another floor is no way out while there is another: vapour follows. */
