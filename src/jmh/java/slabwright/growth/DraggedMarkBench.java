@@ -9,17 +9,17 @@ import java.util.Locale;
 import java.util.Random;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.FollowedTakeoff;
+import slabwright.floor.HallMarks;
+import slabwright.shape.PlainFloor;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
-import slabwright.site.Mark;
-import slabwright.site.Move;
 import slabwright.store.PlanFile;
 import slabwright.units.Length;
 
 /**
  * CPU time of one thread for each frame of a mark that is dragged, with the plan's machines and
- * with wide ones, beside a whole take-off of the same floor in the same run. A plain program and no
- * part of any build.
+ * with wide ones, beside a plain recompute and a whole take-off of the same floor in the same run.
+ * A plain program and no part of any build.
  */
 public final class DraggedMarkBench {
   /** Frames of one drag, and how far the hand gets in one, mm. */
@@ -29,6 +29,9 @@ public final class DraggedMarkBench {
 
   private static final int MARKS = 12;
   private static final int WHOLE = 6;
+
+  /** After so many frames the floor is recomputed plainly. */
+  private static final int PLAIN = 10;
 
   private DraggedMarkBench() {}
 
@@ -48,18 +51,27 @@ public final class DraggedMarkBench {
   private static void print(String what, FloorArea area) {
     FollowedTakeoff followed = new FollowedTakeoff(FloorTakeoff.of(area));
     List<Double> frames = new ArrayList<>();
+    List<Double> plain = new ArrayList<>();
     int open = 0;
     Random random = new Random(15);
     for (int i = 0; i < MARKS; i++) {
       int mark = random.nextInt(area.marks().size());
       double way = 2 * Math.PI * random.nextDouble();
       for (int k = 1; k <= FRAMES; k++) {
-        FloorArea now = moved(area, mark, k * STEP * Math.cos(way), k * STEP * Math.sin(way));
+        FloorArea now =
+            HallMarks.moved(area, mark, k * STEP * Math.cos(way), k * STEP * Math.sin(way));
         double start = cpu();
         boolean told = followed.figures(now, () -> false).isPresent();
+        double between = cpu();
         if (i >= MARKS / 2) {
-          frames.add(cpu() - start);
+          frames.add(between - start);
           open += told ? 0 : 1;
+        }
+        if (k % PLAIN == 0) {
+          PlainFloor.netAndReach(now, FloorTakeoff.TOLERANCE);
+          if (i >= MARKS / 2) {
+            plain.add(cpu() - between);
+          }
         }
       }
     }
@@ -72,21 +84,17 @@ public final class DraggedMarkBench {
     System.out.println(
         String.format(
             Locale.ROOT,
-            "%s, CPU ms a frame: p50 %.1f, p95 %.1f, max %.1f; left open %d of %d; whole take-off"
-                + " %.0f",
+            "%s, CPU ms a frame: p50 %.1f, p95 %.1f, max %.1f; left open %d of %d; plain %.1f,"
+                + " p50 to plain %.2f; whole take-off %.0f",
             what,
             p(frames, 0.5),
             p(frames, 0.95),
             p(frames, 1),
             open,
             frames.size(),
+            p(plain, 0.5),
+            p(frames, 0.5) / p(plain, 0.5),
             p(whole, 0.5)));
-  }
-
-  private static FloorArea moved(FloorArea area, int mark, double x, double y) {
-    List<Mark> marks = new ArrayList<>(area.marks());
-    marks.set(mark, marks.get(mark).withForm(marks.get(mark).form().map(Move.by(x, y))));
-    return area.withMarks(marks);
   }
 
   private static double p(List<Double> values, double share) {

@@ -3,6 +3,7 @@ package slabwright.growth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import slabwright.floor.HallMarks;
 import slabwright.shape.Vec;
 import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
@@ -13,7 +14,6 @@ import slabwright.site.MarkKind;
 import slabwright.site.OutlinePiece;
 import slabwright.site.Site;
 import slabwright.site.Spot;
-import slabwright.site.TrenchLevel;
 import slabwright.units.Length;
 import slabwright.units.UnitSystem;
 
@@ -34,7 +34,7 @@ final class GrowingFloors {
       double x = (i % across + 0.3 + 0.4 * random.nextDouble()) * CELL;
       double y = (i / across + 0.3 + 0.4 * random.nextDouble()) * CELL;
       Length size = Length.mm(200 + 400 * random.nextDouble());
-      marks.add(Mark.of("m" + i, "", kind(i), form(i, Spot.mm(x, y), size)));
+      marks.add(HallMarks.of(i, Spot.mm(x, y), size));
     }
     List<OutlinePiece> walls = new ArrayList<>();
     walls.add(OutlinePiece.wall(Spot.mm(0, 0)));
@@ -68,25 +68,6 @@ final class GrowingFloors {
 
   private static Machine machine(String id, double body, double grinding, double clearance) {
     return new Machine(id, "planetary", Length.mm(body), Length.mm(grinding), Length.mm(clearance));
-  }
-
-  private static Form form(int i, Spot at, Length size) {
-    return switch (i % 3) {
-      case 0 -> new Form.Circle(at, size);
-      case 1 -> new Form.Rectangle(at, size, Length.mm(700), Length.mm(0), 17 * i);
-      default -> new Form.RoundEnded(at, Length.mm(1_900), size, 31 * i);
-    };
-  }
-
-  private static MarkKind kind(int i) {
-    return switch (i % 7) {
-      case 0 -> new MarkKind.Patch();
-      case 1 -> new MarkKind.Island();
-      case 2 -> new MarkKind.Trench(TrenchLevel.FLUSH, false);
-      case 3 -> new MarkKind.Booth();
-      case 4 -> new MarkKind.DrainOrBox();
-      default -> new MarkKind.Column();
-    };
   }
 
   static Site site(FloorArea area) {

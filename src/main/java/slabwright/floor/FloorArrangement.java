@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import slabwright.shape.ActiveLayers;
@@ -42,32 +43,39 @@ public final class FloorArrangement {
   private final Arrangement arrangement;
 
   public FloorArrangement(FloorArea area, double tolerance, BooleanSupplier cancelled) {
-    this(area, new OutlineRing(area, tolerance), m -> true, tolerance, cancelled);
+    this(area, new OutlineRing(area, tolerance), m -> m.form().region(tolerance), cancelled);
   }
 
-  /** The floor as it is inside the window; what is read off it elsewhere means nothing. */
+  /**
+   * The floor as it is inside the window; what is read off it elsewhere means nothing.
+   *
+   * @param area with the marks that meet the window, or more
+   * @param form what a mark covers
+   */
   static FloorArrangement about(
-      BoxArea window, FloorArea area, double tolerance, BooleanSupplier cancelled) {
+      BoxArea window,
+      FloorArea area,
+      Function<Mark, Region> form,
+      double tolerance,
+      BooleanSupplier cancelled) {
     OutlineRing outline = new OutlineRing(area, tolerance).about(window.bounds());
-    return new FloorArrangement(
-        area, outline, m -> window.meets(m.form().room()), tolerance, cancelled);
+    return new FloorArrangement(area, outline, form, cancelled);
   }
 
   private FloorArrangement(
       FloorArea area,
       OutlineRing outline,
-      Predicate<Mark> seen,
-      double tolerance,
+      Function<Mark, Region> forms,
       BooleanSupplier cancelled) {
     this.area = area;
     this.outline = outline;
     layers.add(new Layer(OUTLINE, List.of(outline.ring()), FillRule.NONZERO));
     for (int i = 0; i < area.marks().size(); i++) {
       Mark mark = area.marks().get(i);
-      if (owns(mark.kind().type()) && seen.test(mark)) {
-        Region form = mark.form().region(tolerance);
+      if (owns(mark.kind().type())) {
+        Region form = forms.apply(mark);
         if (!form.isEmpty()) {
-          forms.put(i, form);
+          this.forms.put(i, form);
           layers.add(Layer.of(i, form));
         }
       }
@@ -75,11 +83,22 @@ public final class FloorArrangement {
     arrangement = new Arrangement(layers, cancelled);
   }
 
-  private FloorArrangement(FloorArrangement bare, List<Region> sweeps, BooleanSupplier cancelled) {
+  private FloorArrangement(
+      FloorArrangement bare,
+      OutlineRing outline,
+      Predicate<Region> seen,
+      List<Region> sweeps,
+      BooleanSupplier cancelled) {
     area = bare.area;
-    outline = bare.outline;
-    forms.putAll(bare.forms);
-    layers.addAll(bare.layers);
+    this.outline = outline;
+    layers.add(new Layer(OUTLINE, List.of(outline.ring()), FillRule.NONZERO));
+    bare.forms.forEach(
+        (i, form) -> {
+          if (seen.test(form)) {
+            forms.put(i, form);
+            layers.add(Layer.of(i, form));
+          }
+        });
     for (int i = 0; i < sweeps.size(); i++) {
       layers.add(Layer.of(FIRST_SWEEP - i, sweeps.get(i)));
     }
@@ -88,7 +107,19 @@ public final class FloorArrangement {
 
   /** The same floor noded together with what is swept, so that all that is read off it sums. */
   FloorArrangement withSweeps(List<Region> sweeps, BooleanSupplier cancelled) {
-    return sweeps.isEmpty() ? this : new FloorArrangement(this, sweeps, cancelled);
+    return sweeps.isEmpty()
+        ? this
+        : new FloorArrangement(this, outline, form -> true, sweeps, cancelled);
+  }
+
+  /** The same of what lies inside a narrower window alone. */
+  FloorArrangement withSweeps(List<Region> sweeps, BoxArea window, BooleanSupplier cancelled) {
+    return new FloorArrangement(
+        this,
+        outline.about(window.bounds()),
+        form -> window.meets(form.bounds()),
+        sweeps,
+        cancelled);
   }
 
   /** Whether marks of the kind own floor; the others only say that something is there. */

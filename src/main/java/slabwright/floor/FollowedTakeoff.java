@@ -2,21 +2,16 @@ package slabwright.floor;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import slabwright.shape.Bounds;
-import slabwright.shape.PreparedRegion;
 import slabwright.shape.Region;
-import slabwright.shape.Vec;
 import slabwright.shape.ints.UnionFind;
 import slabwright.site.FloorArea;
-import slabwright.site.Machine;
 import slabwright.site.Mark;
 import slabwright.site.OutlinePiece;
 import slabwright.units.Recent;
@@ -36,8 +31,7 @@ public final class FollowedTakeoff {
 
   private final FloorTakeoff base;
   private final FloorFigures figures;
-  private final Map<Machine, PreparedRegion> rolls = new HashMap<>();
-  private final Map<Machine, FreeRaster> free = new HashMap<>();
+  private final FloorBefore before;
   private final LocalTakeoff.Whole whole;
   private final Recent<Question, LocalTakeoff> locals = new Recent<>(ROOM);
 
@@ -48,10 +42,8 @@ public final class FollowedTakeoff {
   public FollowedTakeoff(FloorTakeoff base) {
     this.base = base;
     figures = FloorFigures.of(base);
-    whole = new LocalTakeoff.Whole(base.area(), base.gross(), this::isReached);
-    for (ReachedFloor r : base.asFound().reaches()) {
-      rolls.put(r.machine(), new PreparedRegion(r.rolls()));
-    }
+    before = new FloorBefore(base);
+    whole = new LocalTakeoff.Whole(base.area(), base.gross(), before);
   }
 
   /** The floor that is followed. */
@@ -98,7 +90,7 @@ public final class FollowedTakeoff {
     }
     FloorArea bare = area.withMarks(List.of());
     OutlineRing outline = new OutlineRing(bare, base.tolerance());
-    return new LocalTakeoff.Whole(bare, Region.of(outline.ring()), this::isReached);
+    return new LocalTakeoff.Whole(bare, Region.of(outline.ring()), before);
   }
 
   /** A body's turning is asked of the whole floor, so its length must be unknown. */
@@ -133,7 +125,7 @@ public final class FollowedTakeoff {
   private List<Bounds> bounds(Set<Mark> marks) {
     return marks.stream()
         .filter(m -> FloorArrangement.owns(m.kind().type()))
-        .map(m -> m.form().region(base.tolerance()))
+        .map(before::form)
         .filter(form -> !form.isEmpty())
         .map(Region::bounds)
         .toList();
@@ -142,14 +134,10 @@ public final class FollowedTakeoff {
   private LocalTakeoff local(
       FloorArea area, LocalTakeoff.Whole of, FloorWindow window, BooleanSupplier cancelled) {
     List<Mark> marks =
-        area.marks().stream().filter(m -> window.input().meets(m.form().room())).toList();
+        area.marks().stream().filter(m -> window.input().meets(before.room(m))).toList();
     return locals.get(
         new Question(window, area.outline(), marks),
         () -> LocalTakeoff.of(area.withMarks(marks), window, of, cancelled));
-  }
-
-  private boolean isReached(Machine machine, Vec place) {
-    return rolls.get(machine).covers(place);
   }
 
   /** Whether what was reached beyond the windows still is, and nothing else. */
@@ -174,9 +162,7 @@ public final class FollowedTakeoff {
       return true;
     }
     List<Bounds> shut = windows.stream().flatMap(w -> w.places().boxes().stream()).toList();
-    FreeRaster.Round round =
-        free.computeIfAbsent(old.machine(), this::raster)
-            .round(shut, now.gates(), rolls.get(old.machine()));
+    FreeRaster.Round round = before.round(old.machine(), shut, now.gates());
     UnionFind sets = new UnionFind(now.count() + 1 + round.count());
     round.entered().forEach(piece -> sets.join(outside + 1 + piece, outside));
     for (int i = 0; i < now.gates().size(); i++) {
@@ -212,19 +198,5 @@ public final class FollowedTakeoff {
       want[room] = root;
     }
     return want[room] == root;
-  }
-
-  private FreeRaster raster(Machine machine) {
-    Region region =
-        base.asFound().reaches().stream()
-            .filter(r -> r.machine().equals(machine))
-            .findFirst()
-            .orElseThrow()
-            .rolls();
-    List<Region> boxes =
-        WayIn.of(base.area(), base.gross(), machine.passage(), base.tolerance()).stream()
-            .map(WayIn::box)
-            .toList();
-    return new FreeRaster(region, boxes);
   }
 }

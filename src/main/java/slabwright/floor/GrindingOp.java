@@ -73,12 +73,6 @@ public final class GrindingOp {
         trenches);
   }
 
-  /** The same inside a window: ways in are those of the whole floor, so is what is reached. */
-  MachineReach reach(Region gross, MachineReach.Access access) {
-    return new MachineReach(
-        plan.area(), gross, plan.floorOf(rules::isDrivable), tolerance, access, cancelled);
-  }
-
   /** Reach over the floor that is not stopped. */
   public MachineReach reach() {
     return new MachineReach(

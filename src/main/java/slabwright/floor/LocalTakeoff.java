@@ -1,14 +1,13 @@
 package slabwright.floor;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiPredicate;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import slabwright.shape.Region;
-import slabwright.shape.Vec;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
 
@@ -16,8 +15,8 @@ import slabwright.site.Machine;
  * The figures of a floor inside one window, worked out as the take-off works out the whole, of
  * nothing but what has a say there. Net floor and edges are those of all that was noded, also of
  * what lies beyond the window and means nothing: where the floor did not change, that is the same
- * before and after. Cut off at the window's sides, an edge that runs nearly along one would count
- * longer or shorter by many times what noding bends it.
+ * before and after, and so is the work there. Cut off at the window's sides, an edge that runs
+ * nearly along one would count longer or shorter by many times what noding bends it.
  *
  * @param figures good for nothing but their difference to those of another floor in the window
  * @param rooms how what machines get to hangs together there, machine by machine
@@ -28,16 +27,12 @@ record LocalTakeoff(FloorFigures figures, List<WindowAccess.Rooms> rooms) {
    *
    * @param area its outline and doorways; which marks it has does not matter
    * @param gross the inside of its outline
-   * @param reachedBefore whether a place where nothing changed was got to before the change
+   * @param before the floor that is followed
    * @param ways in, by the depth of their boxes; filled as they are asked for
    */
-  record Whole(
-      FloorArea area,
-      Region gross,
-      BiPredicate<Machine, Vec> reachedBefore,
-      Map<Double, List<WayIn>> ways) {
-    Whole(FloorArea area, Region gross, BiPredicate<Machine, Vec> reachedBefore) {
-      this(area, gross, reachedBefore, new HashMap<>());
+  record Whole(FloorArea area, Region gross, FloorBefore before, Map<Double, List<WayIn>> ways) {
+    Whole(FloorArea area, Region gross, FloorBefore before) {
+      this(area, gross, before, new HashMap<>());
     }
 
     /** The ways in with boxes of a depth in mm. */
@@ -49,20 +44,34 @@ record LocalTakeoff(FloorFigures figures, List<WindowAccess.Rooms> rooms) {
   static LocalTakeoff of(
       FloorArea area, FloorWindow window, Whole whole, BooleanSupplier cancelled) {
     double tolerance = FloorTakeoff.TOLERANCE;
-    FloorArrangement bare = FloorArrangement.about(window.input(), area, tolerance, cancelled);
-    GrindingOp grinder = new GrindingOp(bare, false, tolerance, cancelled);
+    FloorArrangement bare =
+        FloorArrangement.about(window.input(), area, whole.before()::form, tolerance, cancelled);
+    GrindingRules rules = new GrindingRules(bare, false);
+    Map<Boolean, Region> floor =
+        bare.partitionFloor((o, swept) -> Optional.of(rules.isDrivable(o)));
     WindowAccess access = new WindowAccess(window, whole);
-    MachineReach reach = grinder.reach(whole.gross(), access);
-    List<Region> heads = area.machines().stream().map(reach::head).toList();
-    FloorArrangement plan = bare.withSweeps(heads, cancelled);
-    Map<Boolean, Region> work = work(plan, new GrindingRules(bare, false), heads.size());
+    MachineReach reach =
+        new MachineReach(area, whole.gross(), region(floor, true), tolerance, access, cancelled);
+    List<Region> heads = new ArrayList<>(whole.before().passed(window));
+    for (Machine machine : area.machines()) {
+      Region works = worksFrom(reach.grindsFrom(machine), window);
+      heads.add(works.offset(machine.grinding().mm() / 2, tolerance));
+    }
+    FloorArrangement plan = bare.withSweeps(heads, window.figures(), cancelled);
+    Map<Boolean, Region> work = work(plan, rules, heads.size());
     FloorFigures figures =
         new FloorFigures(
-            bare.floorOf(o -> true).area(),
+            region(floor, true).area() + region(floor, false).area(),
             EdgeClassifier.lengths(bare),
-            areaIn(work, true, window),
-            areaIn(work, false, window));
+            region(work, true).area(),
+            region(work, false).area());
     return new LocalTakeoff(figures, access.rooms());
+  }
+
+  private static Region worksFrom(Region middle, FloorWindow window) {
+    return window.works().equals(window.access())
+        ? middle
+        : middle.intersect(window.works().region());
   }
 
   /** Machines' work (true) and hand work; of which kind that is nobody asks here. */
@@ -74,7 +83,7 @@ record LocalTakeoff(FloorFigures figures, List<WindowAccess.Rooms> rooms) {
                 : Optional.<Boolean>empty());
   }
 
-  private static double areaIn(Map<Boolean, Region> work, boolean machine, FloorWindow window) {
-    return window.figures().area(work.getOrDefault(machine, Region.empty()));
+  private static Region region(Map<Boolean, Region> parts, boolean which) {
+    return parts.getOrDefault(which, Region.empty());
   }
 }

@@ -49,6 +49,11 @@ public final class MachineReach {
   interface Access {
     Region reached(Machine machine, Region fits, List<WayIn> waysIn);
 
+    /** The places that lie so far inside of some room, as many of them as are asked about. */
+    default Region inset(Region room, double mm, double tolerance) {
+      return room.offset(-mm, tolerance);
+    }
+
     /** The ways in with boxes of a depth in mm; {@code made} works them out. */
     default List<WayIn> waysIn(double depth, Supplier<List<WayIn>> made) {
       return made.get();
@@ -115,7 +120,12 @@ public final class MachineReach {
 
   /** What its grinding head passes over, not yet clipped to the floor. */
   public Region head(Machine machine) {
-    return head(machine, grindsFrom(machine, turned(machine).middle()));
+    return head(machine, grindsFrom(machine));
+  }
+
+  /** Where the middle of its body can be while it grinds. */
+  Region grindsFrom(Machine machine) {
+    return grindsFrom(machine, turned(machine).middle());
   }
 
   private Region head(Machine machine, Region middle) {
@@ -132,7 +142,7 @@ public final class MachineReach {
   public BodyTurnOp.Reached turned(Machine machine, double length) {
     List<WayIn> waysIn = waysIn(rollingDepth(machine, length));
     Region room = extended(waysIn);
-    Region fits = room.offset(FIT - machine.passage() / 2, tolerance);
+    Region fits = access.inset(room, machine.passage() / 2 - FIT, tolerance);
     Region rolls = access.reached(machine, fits, waysIn);
     List<Region> boxes = waysIn.stream().map(WayIn::box).toList();
     return new BodyTurnOp(room, rolls, boxes, cancelled)
@@ -142,7 +152,8 @@ public final class MachineReach {
   /** Where it works, of where it rolls: at its working clearance to everything. */
   private Region grindsFrom(Machine machine, Region rolls) {
     double more = machine.passing().mm() - machine.clearance().mm();
-    Region keeps = extended(waysIn(workingDepth(machine))).offset(FIT - half(machine), tolerance);
+    Region room = extended(waysIn(workingDepth(machine)));
+    Region keeps = access.inset(room, half(machine) - FIT, tolerance);
     return more > 0
         ? keeps.intersect(rolls.offset(HUG * more, tolerance))
         : reached(machine, keeps, rolls);

@@ -70,6 +70,11 @@ final class WindowAccess implements MachineReach.Access {
         .toList();
   }
 
+  @Override
+  public Region inset(Region room, double mm, double tolerance) {
+    return room.offset(-mm, tolerance, window.access());
+  }
+
   /** Of every machine, in the order in which they were asked about. */
   List<Rooms> rooms() {
     return List.copyOf(seen);
@@ -97,26 +102,18 @@ final class WindowAccess implements MachineReach.Access {
       this.waysIn = waysIn;
     }
 
-    boolean isReached(Region part) {
-      if (!window.access().meets(part.bounds())) {
-        return false;
+    boolean isReached(Region piece) {
+      List<Gate> its = new ArrayList<>();
+      boolean same = window.access().equals(window.places());
+      if (!same) {
+        its.addAll(gates(window.access(), machine, piece, -1));
       }
-      List<Region> pieces = within(window.access(), part);
-      long reached = pieces.stream().filter(this::isPieceReached).count();
-      torn |= reached > 0 && reached < pieces.size();
-      return reached > 0;
-    }
-
-    private boolean isPieceReached(Region piece) {
-      List<Gate> its = new ArrayList<>(gates(window.access(), machine, piece, -1));
-      if (window.places().meets(piece.bounds())) {
-        for (Region room : within(window.places(), piece)) {
-          List<Gate> open = gates(window.places(), machine, room, number);
-          its.addAll(open);
-          gates.addAll(open);
-          doors.addAll(doors(room, waysIn, number));
-          number++;
-        }
+      for (Region room : same ? List.of(piece) : within(window.places(), piece)) {
+        List<Gate> open = gates(window.places(), machine, room, number);
+        its.addAll(open);
+        gates.addAll(open);
+        doors.addAll(doors(room, waysIn, number));
+        number++;
       }
       boolean reached = its.stream().anyMatch(Gate::reached) || !doors(piece, waysIn, -1).isEmpty();
       torn |= reached && !its.stream().allMatch(Gate::reached);
@@ -134,6 +131,9 @@ final class WindowAccess implements MachineReach.Access {
   }
 
   private static List<Region> within(BoxArea box, Region part) {
+    if (!box.meets(part.bounds())) {
+      return List.of();
+    }
     return box.surelyHolds(part.bounds()) ? List.of(part) : part.intersect(box.region()).parts();
   }
 
@@ -153,8 +153,7 @@ final class WindowAccess implements MachineReach.Access {
         Vec to = p.get((i + 1) % p.size());
         if (box.hasOnSide(from, to, SAME / 100)) {
           gates.add(
-              new Gate(
-                  from, to, number, whole.reachedBefore().test(machine, from.towards(to, 0.5))));
+              new Gate(from, to, number, whole.before().isReached(machine, from.towards(to, 0.5))));
         }
       }
     }

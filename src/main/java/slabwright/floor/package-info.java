@@ -8,7 +8,7 @@
  * <p>While a mark, a corner or a wall is moved: {@link FollowedTakeoff} (entry) gives {@link
  * FloorFigures}, exact, from a {@link LocalTakeoff} of each {@link FloorWindow} that the move
  * reaches, for walls by way of {@link OutlineChange}; whether machines still get there is known
- * from {@link WindowAccess} and {@link FreeRaster}.
+ * from {@link WindowAccess} and {@link FreeRaster}, what stays as it was from {@link FloorBefore}.
  *
  * <p>{@link FloorArrangement} is the noding, with {@link OutlineRing}; what is read off it: {@link
  * Zone}, {@link Obstacle}, {@link EdgeClassifier} giving {@link Edge} and {@link Transition}

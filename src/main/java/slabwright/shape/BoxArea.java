@@ -112,9 +112,16 @@ public record BoxArea(List<Bounds> boxes) {
 
   /** The same area with its seams dissolved. */
   public Region region() {
-    return Region.of(
-        boxes.stream().map(b -> Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY())).toList(),
-        FillRule.NONZERO);
+    return Region.of(rectangles(), FillRule.NONZERO);
+  }
+
+  /** Its boundary, as few rings as that takes: one box has no seam to dissolve. */
+  List<Ring> outline() {
+    return boxes.size() == 1 ? rectangles() : region().rings();
+  }
+
+  private List<Ring> rectangles() {
+    return boxes.stream().map(b -> Ring.rectangle(b.minX(), b.minY(), b.maxX(), b.maxY())).toList();
   }
 
   /** Whether a straight upright piece lies on its boundary, within {@code near} mm. */

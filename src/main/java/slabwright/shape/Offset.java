@@ -1,5 +1,6 @@
 package slabwright.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -25,6 +26,22 @@ final class Offset {
     }
     List<Ring> curves = region.rings().stream().map(r -> OffsetCurve.of(r, mm, tolerance)).toList();
     return RingFill.positive(curves);
+  }
+
+  /** The part of it inside a window: what of the curve lies beyond is drawn straight. */
+  static Region of(Region region, double mm, double tolerance, BoxArea inside) {
+    if (region.isEmpty() || inside.boxes().isEmpty()) {
+      return Region.empty();
+    }
+    Bounds seen = inside.bounds();
+    List<Ring> curves = new ArrayList<>();
+    for (Ring ring : region.rings()) {
+      RingWindow.ring(ring, seen.grown(Math.abs(mm) + 1))
+          .map(near -> OffsetCurve.of(near, mm, tolerance))
+          .flatMap(curve -> RingWindow.ring(curve, seen))
+          .ifPresent(curves::add);
+    }
+    return RingFill.positive(curves, inside);
   }
 
   static Region around(Line line, double halfWidth, boolean roundEnds, double tolerance) {

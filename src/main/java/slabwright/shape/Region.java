@@ -129,6 +129,11 @@ public final class Region {
     return Offset.of(this, mm, tolerance);
   }
 
+  /** The part of {@link #offset} inside a window, from what has a say there alone. */
+  public Region offset(double mm, double tolerance, BoxArea inside) {
+    return Offset.of(this, mm, tolerance, inside);
+  }
+
   /**
    * As {@link #offset} outwards, for lengths far over the boundary's detail: cheap however rugged
    * that is.
@@ -171,13 +176,7 @@ public final class Region {
    */
   public Region about(Bounds window) {
     List<Ring> near = new ArrayList<>();
-    for (Ring ring : rings()) {
-      List<Vec> points = ring.points();
-      List<Integer> kept = RingWindow.corners(points, window);
-      if (kept.size() > 2) {
-        near.add(new Ring(kept.stream().map(points::get).toList()));
-      }
-    }
+    rings().forEach(r -> RingWindow.ring(r, window).ifPresent(near::add));
     return of(near, FillRule.NONZERO);
   }
 

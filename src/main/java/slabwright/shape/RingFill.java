@@ -19,6 +19,19 @@ final class RingFill {
     return where(rings, w -> w > 0, Noding.crossing());
   }
 
+  /** The same inside a window, whose sides are noded with the rings. */
+  static Region positive(Collection<Ring> rings, BoxArea inside) {
+    List<Layer> layers =
+        List.of(
+            new Layer(0, List.copyOf(rings), FillRule.NONZERO),
+            new Layer(1, inside.outline(), FillRule.NONZERO));
+    Map<Boolean, Region> filled =
+        new Arrangement(layers, Noding.crossing(), () -> false)
+            .partition(
+                a -> a.winding(0) > 0 && a.contains(1) ? Optional.of(true) : Optional.empty());
+    return filled.getOrDefault(true, Region.empty());
+  }
+
   private static Region where(Collection<Ring> rings, IntPredicate inside, Noding noding) {
     Layer only = new Layer(0, List.copyOf(rings), FillRule.NONZERO);
     Map<Boolean, Region> filled =

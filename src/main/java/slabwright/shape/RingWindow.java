@@ -2,6 +2,7 @@ package slabwright.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What of rings and lines counts inside an upright window. Nothing is snapped: two rings that are
@@ -29,6 +30,20 @@ public final class RingWindow {
       }
     }
     return kept;
+  }
+
+  /** The ring with those corners alone; none when nothing of it can matter. */
+  static Optional<Ring> ring(Ring ring, Bounds window) {
+    if (!ring.bounds().meets(window)) {
+      return Optional.empty();
+    }
+    List<Vec> points = ring.points();
+    List<Integer> kept = corners(points, window);
+    if (kept.size() < 3) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        kept.size() == points.size() ? ring : new Ring(kept.stream().map(points::get).toList()));
   }
 
   /** On which sides of the window a point lies beyond it, as bits. */

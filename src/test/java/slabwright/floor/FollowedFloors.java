@@ -8,10 +8,12 @@ import static slabwright.floor.Floors.withDoor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 import slabwright.site.EdgeClass;
 import slabwright.site.FloorArea;
-import slabwright.site.Form;
 import slabwright.site.Machine;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
@@ -44,13 +46,7 @@ final class FollowedFloors {
     for (int i = 0; i < 22; i++) {
       Spot at = Spot.mm(500 + 24_000 * r.nextDouble(), 500 + 14_000 * r.nextDouble());
       Length size = Length.mm(150 + 500 * r.nextDouble());
-      Form form =
-          switch (i % 3) {
-            case 0 -> new Form.Circle(at, size);
-            case 1 -> new Form.Rectangle(at, size, Length.mm(700), Length.mm(0), 17 * i);
-            default -> new Form.RoundEnded(at, Length.mm(1_900), size, 31 * i);
-          };
-      marks.add(Mark.of("m" + i, "", kind(i), form));
+      marks.add(HallMarks.of(i, at, size));
     }
     FloorArea area = withDoor(withDoor(bare, 0, 4_000, 2_400), 2, 9_000, 1_800);
     return area.withMarks(marks).withMachines(List.of(WALK_BEHIND));
@@ -70,15 +66,36 @@ final class FollowedFloors {
     return area.withMarks(marks).withMachines(List.of(RIDE_ON, WALK_BEHIND));
   }
 
-  private static MarkKind kind(int i) {
-    return switch (i % 7) {
-      case 0 -> new MarkKind.Patch();
-      case 1 -> new MarkKind.Island();
-      case 2 -> new MarkKind.Trench(TrenchLevel.FLUSH, false);
-      case 3 -> new MarkKind.Booth();
-      case 4 -> new MarkKind.DrainOrBox();
-      default -> new MarkKind.Column();
-    };
+  static Optional<FloorFigures> followed(FollowedTakeoff f, FloorArea area) {
+    return f.figures(area, () -> false);
+  }
+
+  /** What follows a floor must give the figures of another one. */
+  static void assertFollowed(FloorArea rests, FloorArea area) {
+    assertSame(followed(new FollowedTakeoff(FloorTakeoff.of(rests)), area).orElseThrow(), area);
+  }
+
+  /** Moves one thing after the other on a floor that rests; a tenth may be left open. */
+  static void assertFollowed(FloorArea rests, int times, UnaryOperator<FloorArea> moved) {
+    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
+    int open = 0;
+    for (int i = 0; i < times; i++) {
+      FloorArea area = moved.apply(rests);
+      Optional<FloorFigures> figures = followed(f, area);
+      figures.ifPresent(g -> assertSame(g, area));
+      open += figures.isEmpty() ? 1 : 0;
+    }
+    assertThat(open).isLessThanOrEqualTo(times / 10);
+  }
+
+  /** Lots of as many moves each, farther and farther, on all kinds of hall in turn. */
+  static void assertFollowedInLots(
+      int lots, int times, double step, BiFunction<FloorArea, Double, FloorArea> moved) {
+    for (int i = 0; i < lots; i++) {
+      FloorArea floor = i % 2 == 0 ? square() : outOfSquare();
+      double by = step * (1 + i);
+      assertFollowed(i % 3 == 0 ? busy(floor) : floor, times, area -> moved.apply(area, by));
+    }
   }
 
   /** Followed figures are those of a whole take-off but for what the grid rounds. */

@@ -4,15 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static slabwright.floor.Floors.walled;
 import static slabwright.floor.Floors.withDoor;
 import static slabwright.floor.FollowedFloors.WALK_BEHIND;
+import static slabwright.floor.FollowedFloors.assertFollowed;
+import static slabwright.floor.FollowedFloors.assertFollowedInLots;
 import static slabwright.floor.FollowedFloors.assertSame;
 import static slabwright.floor.FollowedFloors.busy;
+import static slabwright.floor.FollowedFloors.followed;
 import static slabwright.floor.FollowedFloors.outOfSquare;
 import static slabwright.floor.FollowedFloors.square;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -33,10 +35,6 @@ class FollowedOutlineTest {
 
   private static FloorArea depot() {
     return PlanFile.read(Path.of("sample-plans/depot-floor.site.json")).orThrow().areas().get(0);
-  }
-
-  private static Optional<FloorFigures> followed(FollowedTakeoff f, FloorArea area) {
-    return f.figures(area, () -> false);
   }
 
   /** Moved as a hand does it, so that marks measured from a wall go with it. */
@@ -60,57 +58,39 @@ class FollowedOutlineTest {
         : withWall(area, i, by * random.nextGaussian());
   }
 
-  /** Corners and walls, one after the other, from a floor that rests; a tenth may be left open. */
-  private void moveManyTimes(FloorArea rests, int times, double by) {
-    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
-    int open = 0;
-    for (int i = 0; i < times; i++) {
-      FloorArea area = moved(rests, by);
-      Optional<FloorFigures> figures = followed(f, area);
-      figures.ifPresent(g -> assertSame(g, area));
-      open += figures.isEmpty() ? 1 : 0;
-    }
-    assertThat(open).isLessThanOrEqualTo(times / 10);
-  }
-
   @Test
   void corners_and_walls_of_a_square_floor_give_the_figures_of_a_whole_takeoff() {
-    moveManyTimes(square(), 25, 300);
+    assertFollowed(square(), 25, area -> moved(area, 300));
   }
 
   @Test
   void corners_and_walls_of_a_floor_out_of_square_give_the_figures_of_a_whole_takeoff() {
-    moveManyTimes(outOfSquare(), 25, 300);
+    assertFollowed(outOfSquare(), 25, area -> moved(area, 300));
   }
 
   @Test
   void proud_trenches_and_a_second_machine_are_followed_too() {
-    moveManyTimes(busy(outOfSquare()), 20, 200);
+    assertFollowed(busy(outOfSquare()), 20, area -> moved(area, 200));
   }
 
   @Test
   @Tag("long")
   void two_thousand_moves_of_corners_and_walls_give_the_figures_of_a_whole_takeoff() {
-    for (int i = 0; i < 40; i++) {
-      FloorArea floor = i % 2 == 0 ? square() : outOfSquare();
-      moveManyTimes(i % 3 == 0 ? busy(floor) : floor, 50, 20 * (1 + i));
-    }
+    assertFollowedInLots(40, 50, 20, this::moved);
   }
 
   @Test
   @Tag("long")
   void a_hundred_moves_of_the_depots_outline_give_the_figures_of_a_whole_takeoff() {
-    moveManyTimes(depot(), 50, 400);
-    moveManyTimes(withCorner(depot(), 2, -340, -217), 50, 400);
+    assertFollowed(depot(), 50, area -> moved(area, 400));
+    assertFollowed(withCorner(depot(), 2, -340, -217), 50, area -> moved(area, 400));
   }
 
   /** All gates stand in one wall, and one way between two of them closes; there is one round. */
   @Test
   void a_way_along_a_wall_that_closes_is_known_where_there_is_another_round_it() {
     FloorArea rests = depot();
-    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
-    FloorArea area = withCorner(rests, 5, 191, 59);
-    assertSame(followed(f, area).orElseThrow(), area);
+    assertFollowed(rests, withCorner(rests, 5, 191, 59));
   }
 
   @Test
@@ -133,8 +113,7 @@ class FollowedOutlineTest {
         new OutlineEdit.SetPiece(rests.id(), 2, PieceKind.OPEN_EDGE, Length.ZERO)
             .change(rests)
             .orElseThrow();
-    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
-    assertSame(followed(f, open).orElseThrow(), open);
+    assertFollowed(rests, open);
   }
 
   /** Two rooms; beside the wall between them one meter is open at the far wall. */
@@ -156,7 +135,7 @@ class FollowedOutlineTest {
         .isLessThan(0.6 * through.asFound().machine().area());
     assertThat(followed(new FollowedTakeoff(through), shut)).isEmpty();
     assertThat(followed(new FollowedTakeoff(stopped), open)).isEmpty();
-    assertSame(followed(new FollowedTakeoff(through), still).orElseThrow(), still);
+    assertFollowed(open, still);
   }
 
   /** The only doorway moves with its wall to where something stands before it. */

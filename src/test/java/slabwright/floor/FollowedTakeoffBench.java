@@ -169,11 +169,9 @@ class FollowedTakeoffBench {
   }
 
   private FloorArea moved(FloorArea area) {
-    List<Mark> marks = new ArrayList<>(area.marks());
-    int i = random.nextInt(marks.size());
-    Move move = Move.by(800 * random.nextGaussian(), 800 * random.nextGaussian());
-    marks.set(i, marks.get(i).withForm(marks.get(i).form().map(move)));
-    return area.withMarks(marks);
+    int i = random.nextInt(area.marks().size());
+    double x = 800 * random.nextGaussian();
+    return HallMarks.moved(area, i, x, 800 * random.nextGaussian());
   }
 
   private void print(String what, FloorArea area) {

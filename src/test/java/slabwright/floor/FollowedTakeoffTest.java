@@ -6,8 +6,11 @@ import static slabwright.floor.Floors.walled;
 import static slabwright.floor.Floors.withDoor;
 import static slabwright.floor.FollowedFloors.HALF_STEP;
 import static slabwright.floor.FollowedFloors.WALK_BEHIND;
+import static slabwright.floor.FollowedFloors.assertFollowed;
+import static slabwright.floor.FollowedFloors.assertFollowedInLots;
 import static slabwright.floor.FollowedFloors.assertSame;
 import static slabwright.floor.FollowedFloors.busy;
+import static slabwright.floor.FollowedFloors.followed;
 import static slabwright.floor.FollowedFloors.outOfSquare;
 import static slabwright.floor.FollowedFloors.square;
 
@@ -24,7 +27,6 @@ import slabwright.site.Form;
 import slabwright.site.Machine;
 import slabwright.site.Mark;
 import slabwright.site.MarkKind;
-import slabwright.site.Move;
 import slabwright.site.Spot;
 import slabwright.units.Length;
 
@@ -38,63 +40,45 @@ class FollowedTakeoffTest {
   private final Random random = new Random(20_261_127);
 
   private FloorArea moved(FloorArea area, double by) {
-    List<Mark> marks = new ArrayList<>(area.marks());
-    int i = random.nextInt(marks.size());
-    Move move = Move.by(by * random.nextGaussian(), by * random.nextGaussian());
-    marks.set(i, marks.get(i).withForm(marks.get(i).form().map(move)));
-    return area.withMarks(marks);
-  }
-
-  private static Optional<FloorFigures> followed(FollowedTakeoff f, FloorArea area) {
-    return f.figures(area, () -> false);
-  }
-
-  /** Moves one mark after the other from a floor that rests; a tenth may be left open. */
-  private void moveManyTimes(FloorArea rests, int times, double by) {
-    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
-    int open = 0;
-    for (int i = 0; i < times; i++) {
-      FloorArea area = moved(rests, by);
-      Optional<FloorFigures> figures = followed(f, area);
-      figures.ifPresent(g -> assertSame(g, area));
-      open += figures.isEmpty() ? 1 : 0;
-    }
-    assertThat(open).isLessThanOrEqualTo(times / 10);
+    int i = random.nextInt(area.marks().size());
+    double x = by * random.nextGaussian();
+    return HallMarks.moved(area, i, x, by * random.nextGaussian());
   }
 
   @Test
   void a_mark_moved_on_a_square_floor_gives_the_figures_of_a_whole_takeoff() {
-    moveManyTimes(square(), 25, 900);
+    assertFollowed(square(), 25, area -> moved(area, 900));
   }
 
   @Test
   void a_mark_moved_on_a_floor_out_of_square_gives_the_figures_of_a_whole_takeoff() {
-    moveManyTimes(outOfSquare(), 25, 900);
+    assertFollowed(outOfSquare(), 25, area -> moved(area, 900));
   }
 
   @Test
   void proud_trenches_and_a_second_machine_are_followed_too() {
-    moveManyTimes(busy(outOfSquare()), 8, 600);
+    assertFollowed(busy(outOfSquare()), 8, area -> moved(area, 600));
+  }
+
+  /** What it works from changes beyond the places that it rolls to. */
+  @Test
+  void a_machine_that_works_closer_to_a_wall_than_it_rolls_is_followed_too() {
+    Machine rolls =
+        WALK_BEHIND.withTravel(Machine.Travel.UNKNOWN.withPassing(Optional.of(Length.mm(140))));
+    assertFollowed(busy(outOfSquare()).withMachines(List.of(rolls)), 12, area -> moved(area, 600));
   }
 
   @Test
   @Tag("long")
   void five_thousand_moves_give_the_figures_of_a_whole_takeoff() {
-    for (int i = 0; i < 50; i++) {
-      FloorArea floor = i % 2 == 0 ? square() : outOfSquare();
-      moveManyTimes(i % 3 == 0 ? busy(floor) : floor, 100, 100 * (1 + i));
-    }
+    assertFollowedInLots(50, 100, 100, this::moved);
   }
 
   /** What a machine swept crossed an edge two grid steps from a corner and so moved the edge. */
   @Test
   void a_sweep_that_crosses_an_edge_hard_by_a_corner_leaves_the_edge_alone() {
     FloorArea rests = busy(outOfSquare());
-    List<Mark> marks = new ArrayList<>(rests.marks());
-    Move move = Move.by(427.74474052866793, -62.793716186286865);
-    marks.set(3, marks.get(3).withForm(marks.get(3).form().map(move)));
-    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
-    assertSame(followed(f, rests.withMarks(marks)).orElseThrow(), rests.withMarks(marks));
+    assertFollowed(rests, HallMarks.moved(rests, 3, 427.74474052866793, -62.793716186286865));
   }
 
   /**
@@ -104,11 +88,7 @@ class FollowedTakeoffTest {
   @Test
   void a_wall_that_meets_a_side_of_the_window_at_a_flat_angle_keeps_its_length() {
     FloorArea rests = busy(outOfSquare());
-    List<Mark> marks = new ArrayList<>(rests.marks());
-    Move move = Move.by(2_318.1543240792207, 2_200.287812263105);
-    marks.set(13, marks.get(13).withForm(marks.get(13).form().map(move)));
-    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
-    assertSame(followed(f, rests.withMarks(marks)).orElseThrow(), rests.withMarks(marks));
+    assertFollowed(rests, HallMarks.moved(rests, 13, 2_318.1543240792207, 2_200.287812263105));
   }
 
   /**
@@ -118,11 +98,8 @@ class FollowedTakeoffTest {
   @Test
   void a_corner_that_is_thinned_leaves_a_long_side_beyond_the_window_alone() {
     FloorArea rests = outOfSquare();
-    List<Mark> marks = new ArrayList<>(rests.marks());
-    Vec from = ((Form.RoundEnded) marks.get(8).form()).middle().vec();
-    Vec by = new Vec(15_189.867, 14_489.813).minus(from);
-    marks.set(8, marks.get(8).withForm(marks.get(8).form().map(Move.by(by.x(), by.y()))));
-    FloorArea area = rests.withMarks(marks);
+    Vec from = ((Form.RoundEnded) rests.marks().get(8).form()).middle().vec();
+    FloorArea area = HallMarks.moved(rests, 8, 15_189.867 - from.x(), 14_489.813 - from.y());
     FloorFigures now = followed(new FollowedTakeoff(FloorTakeoff.of(rests)), area).orElseThrow();
     assertSame(now, area);
     double whole = FloorTakeoff.of(area).asFound().machine().area();
@@ -134,12 +111,9 @@ class FollowedTakeoffTest {
   @Test
   void a_pocket_that_closes_and_reaches_farther_than_the_move_is_left_open() {
     FloorArea rests = square();
-    List<Mark> marks = new ArrayList<>(rests.marks());
-    Mark booth = marks.get(10);
-    Vec by = new Vec(20_970.793, 890.38).minus(((Form.Rectangle) booth.form()).middle().vec());
-    marks.set(10, booth.withForm(booth.form().map(Move.by(by.x(), by.y()))));
-    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
-    assertThat(followed(f, rests.withMarks(marks))).isEmpty();
+    Vec from = ((Form.Rectangle) rests.marks().get(10).form()).middle().vec();
+    FloorArea area = HallMarks.moved(rests, 10, 20_970.793 - from.x(), 890.38 - from.y());
+    assertThat(followed(new FollowedTakeoff(FloorTakeoff.of(rests)), area)).isEmpty();
   }
 
   @Test
@@ -198,8 +172,6 @@ class FollowedTakeoffTest {
   @Test
   void a_floor_without_a_machine_is_followed_as_hand_work() {
     FloorArea rests = square().withMachines(List.of());
-    FollowedTakeoff f = new FollowedTakeoff(FloorTakeoff.of(rests));
-    FloorArea area = moved(rests, 700);
-    assertSame(followed(f, area).orElseThrow(), area);
+    assertFollowed(rests, moved(rests, 700));
   }
 }

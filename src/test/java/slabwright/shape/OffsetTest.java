@@ -3,7 +3,9 @@ package slabwright.shape;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -128,6 +130,34 @@ class OffsetTest {
                     new Vec(0, 12_000))));
     Bounds beyond = new Bounds(11_000, 10_350, 19_000, 10_400);
     assertThat(hall.offset(350, 0.5).areaIn(beyond)).isLessThan(0.0005 * 8_000);
+  }
+
+  /** A jagged ring's curve crosses itself and the window's sides; corners and all. */
+  @Property(tries = 200)
+  void an_offset_inside_a_window_is_what_the_window_shows_of_it(@ForAll long seed) {
+    Random random = new Random(seed);
+    List<Vec> points = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      double far = 600 + 250 * random.nextDouble();
+      points.add(Affine.turn(2 * Math.PI * i / 60).apply(new Vec(far, 0)));
+    }
+    Region region = Region.of(new Ring(points));
+    double mm = 80 * random.nextDouble() - 40;
+    BoxArea window =
+        BoxArea.of(List.of(new Bounds(300, -200, 650, 500), new Bounds(400, -400, 900, 100)));
+    Region shown = region.offset(mm, TOLERANCE).intersect(window.region());
+    Region inside = region.offset(mm, TOLERANCE, window);
+    double off = shown.minus(inside).area() + inside.minus(shown).area();
+    assertThat(off).isLessThan(0.001 * (shown.boundaryLength() + inside.boundaryLength()));
+  }
+
+  @Test
+  void an_offset_is_nothing_in_a_window_beside_it_and_all_of_one_inside_it() {
+    Region square = Region.of(Ring.rectangle(0, 0, 100, 100));
+    BoxArea beside = BoxArea.of(List.of(new Bounds(111, 0, 150, 50)));
+    assertThat(square.offset(10, TOLERANCE, beside).isEmpty()).isTrue();
+    BoxArea inside = BoxArea.of(List.of(new Bounds(20, 20, 80, 70)));
+    assertThat(square.offset(-10, TOLERANCE, inside)).isEqualTo(inside.region());
   }
 
   private static final Line POINT = new Line(List.of(new Vec(3, 4), new Vec(3, 4)));
