@@ -46,6 +46,9 @@ public final class TextMeasure {
   }
 
   private static int shown(int c) {
+    if (c >= ' ' && c <= '~') {
+      return c; // both faces have these
+    }
     int set = Character.isWhitespace(c) || Character.isISOControl(c) ? ' ' : c;
     boolean there =
         GlyphAdvances.of(FontFace.REGULAR).shows(set) && GlyphAdvances.of(FontFace.BOLD).shows(set);

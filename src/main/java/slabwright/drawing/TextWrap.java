@@ -57,11 +57,17 @@ final class TextWrap {
   }
 
   private static boolean belongs(String before, String word) {
-    boolean number = NUMBER.matcher(before).matches();
-    return number
+    // What cannot end in a number is told by its last letter: the pattern looks at all of it.
+    return endsLikeNumber(before)
+        && NUMBER.matcher(before).matches()
         && (UNIT.matcher(word).matches()
             || FRACTION.matcher(word).matches()
             || (before.endsWith("′") && INCHES.matcher(word).matches()));
+  }
+
+  private static boolean endsLikeNumber(String words) {
+    char last = words.isEmpty() ? ' ' : words.charAt(words.length() - 1);
+    return (last >= '0' && last <= '9') || last == '′' || last == 'q' || last == 'l';
   }
 
   private void add(String word) {

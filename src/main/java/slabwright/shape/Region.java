@@ -120,6 +120,34 @@ public final class Region {
     return RingFill.positive(all);
   }
 
+  /** As {@link #intersect}, in the manner of {@link #minusLarge}. */
+  public Region intersectLarge(Region o) {
+    List<Ring> all = new ArrayList<>(rings());
+    all.addAll(o.rings());
+    return RingFill.twice(all);
+  }
+
+  /**
+   * The part inside a box, as {@link #intersect}; pieces that lie wholly inside stay as they are.
+   */
+  public Region within(Bounds box) {
+    Bounds b = bounds();
+    if (isEmpty() || box.including(b).equals(box)) {
+      return this;
+    }
+    List<Polygon> inside = new ArrayList<>();
+    for (Polygon p : polygons()) {
+      Envelope e = p.getEnvelopeInternal();
+      Bounds piece = new Bounds(e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY());
+      if (box.including(piece).equals(box)) {
+        inside.add(p);
+      } else if (box.meets(piece)) {
+        return intersect(rectangle(box));
+      }
+    }
+    return wrap(Overlay.polygonal(Jts.FACTORY.createMultiPolygon(inside.toArray(new Polygon[0]))));
+  }
+
   /**
    * All points within {@code mm} of this region (of its inside, for a negative distance: what is at
    * least that far from the outside). Corners are rounded; the boundary stays within {@code

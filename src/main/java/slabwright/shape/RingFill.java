@@ -32,6 +32,11 @@ final class RingFill {
     return filled.getOrDefault(true, Region.empty());
   }
 
+  /** Where they run round counter-clockwise twice and more. */
+  static Region twice(Collection<Ring> rings) {
+    return where(rings, w -> w > 1, Noding.crossing());
+  }
+
   private static Region where(Collection<Ring> rings, IntPredicate inside, Noding noding) {
     Layer only = new Layer(0, List.copyOf(rings), FillRule.NONZERO);
     Map<Boolean, Region> filled =

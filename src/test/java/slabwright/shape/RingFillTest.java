@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Figures of the fill-rule property, SVG 2 chapter Painting; areas recomputed by hand. */
@@ -119,7 +120,30 @@ class RingFillTest {
       assertThat(a.minusLarge(b).minus(a.minus(b)).area()).isLessThan(near);
       assertThat(a.unionLarge(b).area()).isCloseTo(a.union(b).area(), within(near));
       assertThat(a.union(b).minus(a.unionLarge(b)).area()).isLessThan(near);
+      assertThat(a.intersectLarge(b).area()).isCloseTo(a.intersect(b).area(), within(near));
+      assertThat(a.intersectLarge(b).minus(a.intersect(b)).area()).isLessThan(near);
     }
+  }
+
+  @Test
+  void what_lies_within_a_box_is_the_overlay_with_it() {
+    RandomRings random = new RandomRings(16);
+    Random of = new Random(16);
+    for (int i = 0; i < 300; i++) {
+      Region a = Region.of(random.some(5), random.rule()).union(square());
+      Bounds b = a.bounds();
+      double x = b.minX() + b.width() * (of.nextDouble() - 0.2);
+      double y = b.minY() + b.height() * (of.nextDouble() - 0.2);
+      Bounds box =
+          new Bounds(
+              Math.rint(x), Math.rint(y), Math.rint(x + b.width()), Math.rint(y + b.height()));
+      assertThat(a.within(box)).isEqualTo(a.intersect(Region.rectangle(box)));
+      assertThat(a.within(b.grown(1))).isEqualTo(a);
+    }
+  }
+
+  private static Region square() {
+    return Region.rectangle(new Bounds(-40, -40, -30, -30));
   }
 
   private static Ring circle(double radius) {

@@ -153,7 +153,7 @@ final class BottleneckSearch {
     Machine machine =
         new Machine(like.id(), like.name(), Length.mm(body), head, like.clearance())
             .withTravel(like.travel().withLength(Optional.empty()));
-    double ground = reach.head(machine).intersect(grindable).area();
+    double ground = reach.head(machine).intersectLarge(grindable).area();
     return new ReachPoint(body, ground, takeoff.ground().area() - ground);
   }
 }

@@ -299,7 +299,7 @@ public final class LocalBlankPlanner {
   /** A set of one stencil on one local blank, in the blank's own frame. */
   private SeamPlanner alone(Stencil s, Bounds b) {
     Affine to = Affine.move(-b.minX(), -b.minY());
-    Region open = s.openings().intersect(Region.rectangle(b)).map(to);
+    Region open = s.openings().within(b).map(to);
     List<LoosePiece> loose =
         s.loosePieces().stream()
             .filter(l -> b.contains(l.place()))

@@ -10,6 +10,9 @@ final class SightLine {
   /** A tape may brush a wall this much, mm. */
   private static final double BRUSH = 2;
 
+  /** So many pieces of a tape are looked between. */
+  private static final int LOOKS = 8;
+
   private final Region free;
   private final PreparedRegion whole;
   private final double longest;
@@ -27,7 +30,23 @@ final class SightLine {
     }
     Line tape = Line.of(a, b);
     // Most tapes lie on free floor alone, which is quickly told.
-    return (length > BRUSH && whole.covers(tape)) || over(tape) >= length - BRUSH;
+    return (length > BRUSH && whole.covers(tape))
+        || (!crosses(a, b, length) && over(tape) >= length - BRUSH);
+  }
+
+  /** Whether it is plain that much of it lies beyond free floor, which clipping would tell too. */
+  private boolean crosses(Vec a, Vec b, double length) {
+    if (length < 4 * BRUSH) {
+      return false;
+    }
+    for (int i = 1; i < LOOKS; i++) {
+      Vec p = a.towards(b, i / (double) LOOKS);
+      // As far as that on this side at least, and a step of the grid for what clipping rounds.
+      if (!free.contains(p) && free.distanceTo(p) > BRUSH + 0.1) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private double over(Line tape) {

@@ -93,7 +93,7 @@ public final class ClientPacket {
     if (job.areas().isEmpty()) {
       return List.of();
     }
-    String sizes =
+    String named =
         job.areas().stream()
             .map(
                 a ->
@@ -103,22 +103,30 @@ public final class ClientPacket {
                         context.wholeArea(a.takeoff().net().area())))
             .reduce((a, b) -> a + " · " + b)
             .orElse("");
-    PageDraft page = page(context.say("sheets.client-packet.floor"), sizes);
+    PageDraft page = page(context.say("sheets.client-packet.floor"), named);
     List<Seen> floors = new ArrayList<>();
     job.areas().stream()
         .sorted(Comparator.comparingDouble((AreaResult a) -> -a.takeoff().gross().area()))
         .forEach(a -> floors.add(new Seen(a, new ExpectedFloor(a, job.work().book()))));
-    List<PageDraft> pages = List.of();
+    List<Seen> tried = floors.stream().map(f -> new Seen(f.area(), f.picture().tried())).toList();
+    Sizes sizes = sizes(page, tried);
+    return ColumnPages.of(context, page, floors(floors, sizes.high(), sizes.view()));
+  }
+
+  /** The largest with which all stands on one page; the least where none does. */
+  private Sizes sizes(PageDraft page, List<Seen> floors) {
     for (double view : List.of(VIEW, NARROW_VIEW)) {
       for (double high = LARGEST; high >= SMALLEST; high -= 6) {
-        pages = ColumnPages.of(context, page, floors(floors, high, view));
-        if (pages.size() == 1) {
-          return pages;
+        if (ColumnPages.of(context, page, floors(floors, high, view)).size() == 1) {
+          return new Sizes(high, view);
         }
       }
     }
-    return pages;
+    return new Sizes(SMALLEST, NARROW_VIEW);
   }
+
+  /** Height of the largest floor, mm, and the view's share of the width. */
+  private record Sizes(double high, double view) {}
 
   private record Seen(AreaResult area, ExpectedFloor picture) {}
 

@@ -10,7 +10,6 @@ import slabwright.drawing.Drawing;
 import slabwright.drawing.FillStyle;
 import slabwright.drawing.Ink;
 import slabwright.drawing.Palette;
-import slabwright.drawing.Raster;
 import slabwright.drawing.TextMeasure;
 import slabwright.drawing.TextStyle;
 import slabwright.drawing.View;
@@ -53,13 +52,12 @@ final class ClientPlan {
 
   /** One floor as it should look, with the names of what stays visible. */
   OverviewBlock floor(AreaResult area, ExpectedFloor picture, double height) {
-    Raster seen = picture.fromAbove();
     return new OverviewBlock(
         area.takeoff().gross().bounds(),
         height,
         8,
         s -> {
-          s.addInks(List.of(seen));
+          s.addInks(List.of(picture.fromAbove(s.view().scale())));
           keepOff(s, area);
           names(s, area);
         });

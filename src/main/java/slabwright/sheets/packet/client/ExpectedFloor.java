@@ -14,12 +14,13 @@ import slabwright.sheets.page.TypeSizes;
 import slabwright.work.AreaResult;
 import slabwright.work.book.ShopBook;
 
-/** A floor as it should look, as pixels for a printed page: a few hundred kilobytes at most. */
+/**
+ * A floor as it should look, as pixels for a printed page: a few hundred kilobytes at most. Each
+ * picture is painted when it is asked for, as fine as it is printed.
+ */
 final class ExpectedFloor {
-  /** Pixels of the longer side: about 200 to the inch over a hand's page. */
-  private static final double LONGEST = 1400;
-
-  private static final int DOOR_WIDE = 1000;
+  /** 200 pixels to the inch: finer is not told apart at arm's length. */
+  private static final double PIXELS_PER_MM = 200 / 25.4;
 
   /** As high as wide times this, as a room is seen. */
   private static final double DOOR_SHAPE = 0.625;
@@ -27,24 +28,37 @@ final class ExpectedFloor {
   private static final float QUALITY = 0.82f;
   private static final String PAPER = "#ffffff";
 
+  private static final EncodedPicture NONE = EncodedPicture.ofJpeg(new byte[0]);
+
   private final FloorScene scene;
-  private final Raster above;
+  private final boolean painted;
+
+  private ExpectedFloor(FloorScene scene, boolean painted) {
+    this.scene = scene;
+    this.painted = painted;
+  }
 
   ExpectedFloor(AreaResult area, ShopBook book) {
-    scene = FloorScene.of(area.takeoff(), area.inlays(), book);
-    above = painted();
+    this(FloorScene.of(area.takeoff(), area.inlays(), book), true);
   }
 
-  /** From straight above, over the outline's box in the site's frame. */
-  Raster fromAbove() {
-    return above;
+  /** The same with nothing painted, to try how it fills a page. */
+  ExpectedFloor tried() {
+    return new ExpectedFloor(scene, false);
   }
 
-  private Raster painted() {
+  /**
+   * From straight above, over the outline's box in the site's frame.
+   *
+   * @param scale millimetres of paper to one of the floor
+   */
+  Raster fromAbove(double scale) {
     Bounds b = scene.bounds();
-    double scale = LONGEST / Math.max(b.width(), b.height());
-    int wide = (int) Math.max(1, Math.round(b.width() * scale));
-    int high = (int) Math.max(1, Math.round(b.height() * scale));
+    if (!painted) {
+      return new Raster(b, NONE);
+    }
+    int wide = pixels(b.width() * scale);
+    int high = pixels(b.height() * scale);
     Affine map =
         Affine.move(-b.minX(), -b.maxY()).then(Affine.scale(wide / b.width(), -high / b.height()));
     return new Raster(b, encoded(FloorRendering.plan(scene, map, wide, high, PAPER)));
@@ -52,8 +66,7 @@ final class ExpectedFloor {
 
   /** From the way in, as wide as its column. */
   Block fromDoor() {
-    int high = (int) Math.round(DOOR_WIDE * DOOR_SHAPE);
-    return new View(encoded(FloorRendering.fromDoor(scene, DOOR_WIDE, high)));
+    return new View(this);
   }
 
   /** Dyes for the floor that it is shown without, for no book says their colour. */
@@ -61,17 +74,25 @@ final class ExpectedFloor {
     return scene.uncoloured().stream();
   }
 
+  private EncodedPicture door(double width, double height) {
+    return painted ? encoded(FloorRendering.fromDoor(scene, pixels(width), pixels(height))) : NONE;
+  }
+
+  private static int pixels(double mm) {
+    return (int) Math.max(1, Math.round(mm * PIXELS_PER_MM));
+  }
+
   private static EncodedPicture encoded(FloorRendering shown) {
     return EncodedPicture.of(shown.whole(() -> false), QUALITY);
   }
 
   /** The view in a column. */
-  private record View(EncodedPicture picture) implements Block {
+  private record View(ExpectedFloor floor) implements Block {
     @Override
     public List<Slice> slices(TypeSizes type, double width) {
       double high = width * DOOR_SHAPE;
-      return List.of(
-          new Slice(high + 2, false, List.of(new Raster(new Bounds(0, 0, width, high), picture))));
+      Raster seen = new Raster(new Bounds(0, 0, width, high), floor.door(width, high));
+      return List.of(new Slice(high + 2, false, List.of(seen)));
     }
   }
 }
