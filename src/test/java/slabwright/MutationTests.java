@@ -34,7 +34,7 @@ final class MutationTests {
       System.err.println("A package or class, e.g. slabwright.floor");
       System.exit(2);
     }
-    List<String> targets = targets(List.of(args[0].split(",")));
+    List<String> targets = targets(List.of(args[0].split(",", -1)));
     Map<String, Double> seconds =
         seconds(Path.of(System.getProperty("reports", "target/surefire-reports")));
     double most = Double.parseDouble(System.getProperty("most", "2"));

@@ -1,9 +1,11 @@
 package slabwright.work.air;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slabwright.work.air.ExposureLimit.AveragingPeriod;
 
@@ -53,5 +55,41 @@ class SolventPublishedTest {
   @Test
   void acetone_is_a_class_one_liquid() {
     assertThat(Solvent.ACETONE.isClassOne()).isTrue();
+  }
+
+  private static Solvent flashing(double celsius) {
+    return Solvent.fromDataSheet("solvent", 0.8, 60, 0.02, celsius, 100, Optional.of(200.0));
+  }
+
+  /** NFPA 30: 100 °F are 37.78 °C, 140 °F are 60 °C. */
+  @Test
+  void a_liquid_is_of_class_one_below_100_and_of_class_two_below_140_degrees_fahrenheit() {
+    double hundred = 68 * 5 / 9.0;
+    assertThat(flashing(hundred - 0.01).isClassOne()).isTrue();
+    assertThat(flashing(hundred - 0.01).isClassTwo()).isFalse();
+    assertThat(flashing(hundred).isClassOne()).isFalse();
+    assertThat(flashing(hundred).isClassTwo()).isTrue();
+    assertThat(flashing(59.99).isClassTwo()).isTrue();
+    assertThat(flashing(60).isClassTwo()).isFalse();
+  }
+
+  @Test
+  void a_data_sheet_gives_the_limits_of_eight_hours_and_of_a_quarter() {
+    Solvent solvent = flashing(20);
+    assertThat(solvent.strictest(ExposureLimit.AveragingPeriod.EIGHT_HOURS).orElseThrow().share())
+        .isCloseTo(100e-6, within(1e-12));
+    assertThat(
+            solvent.strictest(ExposureLimit.AveragingPeriod.FIFTEEN_MINUTES).orElseThrow().share())
+        .isCloseTo(200e-6, within(1e-12));
+    assertThat(solvent.strictest(ExposureLimit.AveragingPeriod.DANGER)).isEmpty();
+  }
+
+  @Test
+  void a_solvent_without_gravity_molar_mass_or_explosive_limit_is_none() {
+    for (double[] wrong :
+        new double[][] {{0, 60, 0.02}, {0.8, 0, 0.02}, {0.8, 60, 0}, {1, 60, 1}}) {
+      assertThatThrownBy(() -> new Solvent("x", wrong[0], wrong[1], wrong[2], 20, List.of()))
+          .isInstanceOf(IllegalArgumentException.class);
+    }
   }
 }

@@ -15,10 +15,11 @@ final class TransformRewriter {
   private static final Pattern ONE_WAY =
       Pattern.compile("(translate|scale|skew)([XY])\\(([^)]*)\\)");
 
+  /** Something stands between two numbers: else there are too many ways to read a long one. */
   private static final Pattern PLAIN =
       Pattern.compile(
           "(?:[\\s,]*(?:matrix|translate|scale|rotate|skewX|skewY)\\s*\\("
-              + "[\\s,]*[-+.\\deE]+(?:[\\s,]*[-+.\\deE]+)*[\\s,]*\\))*[\\s,]*");
+              + "[\\s,]*[-+.\\deE]+(?:[\\s,]+[-+.\\deE]+)*[\\s,]*\\))*[\\s,]*");
 
   private TransformRewriter() {}
 
