@@ -80,4 +80,53 @@ class PapersCarriedOutTest {
         .contains("drain trench, más alta que la losa")
         .doesNotContain("trench, salida");
   }
+
+  /** The day page names a window and a hose to far places that it does not draw. */
+  @ParameterizedTest
+  @CsvSource({"tram-hall, en", "tram-hall, es", "bike-workshop, en"})
+  void a_crew_with_solvent_holds_the_plan_of_its_air_and_a_page_to_write_readings_on(
+      String sample, String language) {
+    Words said = in(language);
+    SheetSamples of = SheetSamples.sample(sample);
+    List<PrintedPage> crew = of.packet(Packet.CREW, PaperSize.LETTER, said).pages();
+    List<String> plan = named(crew, said.say("sheets.meter-page.title"));
+    List<String> onFirePlan =
+        labels(of.packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER, said).pages().get(0));
+    String wayOut = said.say("sheets.fire-plan.way-out-alone");
+    assertThat(plan.stream().filter(w -> w.startsWith(wayOut)).count())
+        .isEqualTo(onFirePlan.stream().filter(w -> w.startsWith(wayOut)).count());
+    if (sample.equals("tram-hall")) {
+      assertThat(plan).contains("window for the fan");
+      assertThat(named(crew, said.say("sheets.meter-page.log")))
+          .contains("M1, ppm", "M2, ppm", "M3, ppm")
+          .doesNotContain("M4, ppm");
+    }
+    // every page of a day with solvent says where it is
+    List<PrintedPage> leave =
+        crew.stream()
+            .filter(p -> String.join(" ", labels(p)).contains("LEL"))
+            .filter(p -> p.drawing().bounds().height() > p.drawing().bounds().width())
+            .toList();
+    assertThat(leave)
+        .isNotEmpty()
+        .allSatisfy(
+            p ->
+                assertThat(String.join(" ", labels(p)))
+                    .contains(said.say("sheets.crew-cautions.meter-page")));
+  }
+
+  private static List<String> named(List<PrintedPage> pages, String title) {
+    List<PrintedPage> found = pages.stream().filter(p -> p.title().equals(title)).toList();
+    assertThat(found).as(title).hasSize(1);
+    return labels(found.get(0));
+  }
+
+  /** Nothing is handed out that is of no use. */
+  @Test
+  void a_crew_without_solvent_has_no_page_of_the_meter() {
+    String title = in("en").say("sheets.meter-page.title");
+    assertThat(SheetSamples.sample("depot-floor").packet(Packet.CREW, PaperSize.A4).pages())
+        .extracting(PrintedPage::title)
+        .doesNotContain(title);
+  }
 }
