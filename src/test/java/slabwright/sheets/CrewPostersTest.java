@@ -164,7 +164,7 @@ class CrewPostersTest {
             .findFirst()
             .orElseThrow();
     assertThat(said.subList(mist - 2, mist)).contains("45 min");
-    assertThat(said).contains("Then wait at least 30 min.");
+    assertThat(said).contains("Then wait at least 20 min.");
     assertThat(String.join(" ", said))
         .contains("what follows is begun within 2 d of the first stroke of this");
   }

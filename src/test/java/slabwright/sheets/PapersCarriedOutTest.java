@@ -32,7 +32,8 @@ class PapersCarriedOutTest {
   private static String words(PrintedPacket packet) {
     return packet.pages().stream()
         .flatMap(p -> labels(p).stream())
-        .collect(Collectors.joining(" "));
+        .collect(Collectors.joining(" "))
+        .replaceAll("[\\s\u00a0\u202f]+", " ");
   }
 
   private static Words in(String language) {
@@ -67,7 +68,7 @@ class PapersCarriedOutTest {
       String language, String reads) {
     String alone = words(with(Packet.FIRE_AND_SAFETY, 1, in(language)));
     String nobody = in(language).say("work.ignition-check.meter-by-nobody", 15);
-    assertThat(alone.replaceAll("\\s+", " ")).contains(nobody).doesNotContain(reads);
+    assertThat(alone).contains(nobody).doesNotContain(reads);
     assertThat(words(with(Packet.FIRE_AND_SAFETY, 3, in(language))))
         .contains("B " + reads)
         .doesNotContain(nobody);
@@ -79,5 +80,80 @@ class PapersCarriedOutTest {
     assertThat(words(HALL.packet(Packet.CREW, PaperSize.LETTER, in("es"))))
         .contains("drain trench, más alta que la losa")
         .doesNotContain("trench, salida");
+  }
+
+  /** The day page names a window and a hose to far places that it does not draw. */
+  @ParameterizedTest
+  @CsvSource({"tram-hall, en", "tram-hall, es", "bike-workshop, en"})
+  void a_crew_with_solvent_holds_the_plan_of_its_air_and_a_page_to_write_readings_on(
+      String sample, String language) {
+    Words said = in(language);
+    SheetSamples of = SheetSamples.sample(sample);
+    List<PrintedPage> crew = of.packet(Packet.CREW, PaperSize.LETTER, said).pages();
+    List<String> plan = named(crew, said.say("sheets.meter-page.title"));
+    List<String> onFirePlan =
+        labels(of.packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER, said).pages().get(0));
+    String wayOut = said.say("sheets.fire-plan.way-out-alone");
+    assertThat(plan.stream().filter(w -> w.startsWith(wayOut)).count())
+        .isEqualTo(onFirePlan.stream().filter(w -> w.startsWith(wayOut)).count());
+    if (sample.equals("tram-hall")) {
+      assertThat(plan).contains("window for the fan");
+      assertThat(named(crew, said.say("sheets.meter-page.log")))
+          .contains("M1, ppm", "M2, ppm", "M3, ppm")
+          .doesNotContain("M4, ppm");
+    }
+    // every page of a day with solvent says where it is
+    List<PrintedPage> leave =
+        crew.stream()
+            .filter(p -> String.join(" ", labels(p)).contains("LEL"))
+            .filter(p -> p.drawing().bounds().height() > p.drawing().bounds().width())
+            .toList();
+    assertThat(leave)
+        .isNotEmpty()
+        .allSatisfy(
+            p ->
+                assertThat(String.join(" ", labels(p)))
+                    .contains(said.say("sheets.crew-cautions.meter-page")));
+  }
+
+  private static List<String> named(List<PrintedPage> pages, String title) {
+    List<PrintedPage> found = pages.stream().filter(p -> p.title().equals(title)).toList();
+    assertThat(found).as(title).hasSize(1);
+    return labels(found.get(0));
+  }
+
+  /** Nothing is handed out that is of no use. */
+  @Test
+  void a_crew_without_solvent_has_no_page_of_the_meter() {
+    String title = in("en").say("sheets.meter-page.title");
+    assertThat(SheetSamples.sample("depot-floor").packet(Packet.CREW, PaperSize.A4).pages())
+        .extracting(PrintedPage::title)
+        .doesNotContain(title);
+  }
+
+  /** Whoever is late goes by the wait: the printed hours leave less than filler takes to set. */
+  @Test
+  void a_day_page_tells_how_long_what_follows_waits_at_least() {
+    String crew = words(HALL.packet(Packet.CREW, PaperSize.LETTER));
+    assertThat(crew)
+        .containsPattern("Fill joints, cracks and spalls(?:(?!Grind).)*Then wait at least 50 min")
+        .containsPattern("coat 1 of 2 sprayer(?:(?!Dec 11).)*Then wait at least 3 h")
+        .containsPattern("1.5 fl oz a coat(?:(?!Dec 14).)*Then wait at least 20 min");
+  }
+
+  /** Dye does not come out again, and the client has to be there before it goes on. */
+  @ParameterizedTest
+  @CsvSource({"en, light gray", "es, gris claro"})
+  void a_sample_panel_has_its_dyes_its_place_and_the_hour_the_client_signs(
+      String language, String colour) {
+    Words said = in(language);
+    String crew = words(HALL.packet(Packet.CREW, PaperSize.LETTER, said));
+    String client = words(HALL.packet(Packet.CLIENT, PaperSize.LETTER, said));
+    String from = language.equals("en") ? "Thu, Dec 10, 1:00 PM" : "jue 10 dic. 13:00";
+    assertThat(client).contains(from);
+    assertThat(crew)
+        .contains(said.say("sheets.crew-sample.place"))
+        .contains(said.say("sheets.crew-sample.signed", from))
+        .contains("Water-borne dye for the floor (invented), " + colour);
   }
 }

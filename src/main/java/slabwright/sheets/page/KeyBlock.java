@@ -52,7 +52,12 @@ public record KeyBlock(List<Entry> entries) implements Block {
 
   /** A letter or number in a ring. */
   public static Entry ringed(String inRing, String words) {
-    return new Entry((m, k) -> List.of(Symbol.number(m, inRing, 5.4 * k)), words);
+    return ringed(inRing, words, 5.4);
+  }
+
+  /** The same in a ring of this width at type size 1. */
+  public static Entry ringed(String inRing, String words, double width) {
+    return new Entry((m, k) -> List.of(Symbol.number(m, inRing, width * k)), words);
   }
 
   private static Ring box(Vec m, double k) {

@@ -116,7 +116,7 @@ class ShopBookTest {
     assertThat(table.at(20)).isEqualTo(Figure.known(Duration.ofMinutes(40)));
     assertThat(table.at(30)).isEqualTo(Figure.known(Duration.ofMinutes(20)));
     assertThat(Said.of(table.at(30.1).text(Duration::toString)))
-        .contains("working time of p")
+        .contains("\"working time\" of p")
         .contains("from 10 °C (50 °F) to 30 °C (86 °F)");
   }
 

@@ -243,6 +243,7 @@ final class CrewCautions {
       if (meter.isEmpty()) {
         entry().ifPresent(all::add);
       }
+      all.add(words.say("sheets.crew-cautions.meter-page"));
     }
     if (kinds.stream().anyMatch(StepKind::grindsConcrete)) {
       all.add(words.say("sheets.crew-cautions.stop-grinding"));

@@ -213,29 +213,49 @@ final class CrewDayTexts {
     return times.works(all);
   }
 
-  /** Without dates the row tells too how long what follows it waits: no clock time does. */
+  /**
+   * With how long what follows it waits, for whoever is late follows the wait and not the clock.
+   * With dates a coat that has a last moment too stands at the foot of the page.
+   */
   private List<String> details(CrewDay.Work w) {
     List<String> lines = new ArrayList<>(steps.details(w));
-    if (!isTimed()) {
-      ScheduledStep done = w.last().step();
+    ScheduledStep done = w.last().step();
+    if (!isTimed() || w.last().after().isEmpty()) {
       planned.map(DayPlan::steps).orElse(List.of()).stream()
           .flatMap(after -> after.task().waits().stream())
           .filter(x -> x.after().equals(done.task().id()) && !x.atLeast().isZero())
           .max(Comparator.comparing(StepWait::atLeast))
-          .ifPresent(x -> lines.add(rest(done, x)));
+          .filter(x -> !isTimed() || x.atMost().isEmpty())
+          .ifPresent(x -> wait(lines, rest(done, x)));
     }
     return lines;
   }
 
+  /** Beside the last sentence of a dated row, where lines are dear. */
+  private void wait(List<String> lines, String rest) {
+    int last = lines.size() - 1;
+    if (isTimed() && last >= 0 && lines.get(last).endsWith(".")) {
+      lines.set(last, lines.get(last) + " " + rest);
+    } else {
+      lines.add(rest);
+    }
+  }
+
   /** The longest wait counts from the first stroke, the shortest from the last. */
   private String rest(ScheduledStep done, StepWait w) {
-    String least = times.wait(w.atLeast());
+    String least = least(w.atLeast());
     return w.atMost().isPresent()
         ? words.say(
             "sheets.crew-day.waits-within",
             least,
             times.days(w.atMost().get().plus(done.task().length())))
         : words.say("sheets.crew-day.waits", least);
+  }
+
+  /** Under an hour in five minutes, for a quarter of an hour more is long then; never less. */
+  private String least(Duration d) {
+    long minutes = (d.toSeconds() + 5 * 60 - 1) / (5 * 60) * 5;
+    return minutes < 60 ? words.say("sheets.crew-day.minutes", minutes) : times.wait(d);
   }
 
   private String persons(CrewDay.Work w) {

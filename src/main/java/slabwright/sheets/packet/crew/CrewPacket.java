@@ -14,6 +14,7 @@ import slabwright.shape.Vec;
 import slabwright.sheets.days.LanesSheet;
 import slabwright.sheets.packet.BriefStop;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.fire.MeterPage;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.FramedDraft;
@@ -57,6 +58,7 @@ public final class CrewPacket {
         }
       }
     }
+    posters.addAll(FramedDraft.all(hand, MeterPage.drafts(job, missing)));
     posters.addAll(FramedDraft.all(hand, lists(lists, hand)));
     List<String> named =
         job.work().outlook().canStart()

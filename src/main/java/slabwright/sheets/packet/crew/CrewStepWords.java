@@ -281,6 +281,9 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
     putAway.before(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
     putAway.out(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
+    if (work.first().step().task().type().kind() == StepKind.SAMPLE_PANEL) {
+      lines.addAll(new CrewSample(job, times, timed).told(work.first()));
+    }
     lines.addAll(amounts(work));
     restsUntil(work)
         .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));

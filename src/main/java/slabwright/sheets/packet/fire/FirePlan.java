@@ -21,8 +21,11 @@ import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
+import slabwright.sheets.page.DenseBlock;
+import slabwright.sheets.page.KeptBlock;
 import slabwright.sheets.page.KeyBlock;
 import slabwright.sheets.page.PairBlock;
+import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.Slice;
 import slabwright.sheets.page.TypeSizes;
@@ -118,16 +121,16 @@ final class FirePlan {
         drawn.get(new Tried(height, type, width), () -> block.slices(type, width));
   }
 
-  String areaName() {
+  private String areaName() {
     return area.name();
   }
 
   /** From side to side, mm. */
-  double width() {
+  private double width() {
     return takeoff.gross().bounds().width();
   }
 
-  double size() {
+  private double size() {
     return takeoff.gross().area();
   }
 
@@ -248,8 +251,43 @@ final class FirePlan {
     return points;
   }
 
+  /**
+   * All floors one under the other, or two side by side, with the key to their signs.
+   *
+   * @param high of the largest, mm; the others are no larger on paper than their floors are
+   */
+  static List<Block> blocks(List<FirePlan> plans, double high, boolean dense) {
+    List<Block> blocks = new ArrayList<>();
+    List<Block> floors = new ArrayList<>();
+    for (FirePlan plan : plans) {
+      double share = Math.max(0.5, Math.sqrt(plan.size() / plans.get(0).size()));
+      List<Block> one = new ArrayList<>();
+      if (plans.size() > 1) {
+        one.add(new Paragraph(plan.areaName()));
+      }
+      one.add(plan.block(dense ? high : high * share));
+      plan.noPath().ifPresent(t -> one.add(new Paragraph(t)));
+      floors.add(new KeptBlock(one));
+    }
+    if (dense && floors.size() == 2) {
+      double share = plans.get(0).width() / (plans.get(0).width() + plans.get(1).width());
+      blocks.add(
+          new PairBlock(Math.min(0.7, share), List.of(floors.get(0)), List.of(floors.get(1))));
+    } else {
+      blocks.addAll(floors);
+    }
+    Block key = key(plans, dense ? 3 : 2);
+    blocks.add(dense ? new DenseBlock(key) : key);
+    return blocks;
+  }
+
+  /** How many places the meter is held at. */
+  int points() {
+    return meterPoints.size();
+  }
+
   /** What the signs of all plans mean, each once, in two columns or three of about one length. */
-  static Block key(List<FirePlan> plans, int columns) {
+  private static Block key(List<FirePlan> plans, int columns) {
     Map<String, KeyBlock.Entry> all = new LinkedHashMap<>();
     for (FirePlan p : plans) {
       p.entries(plans.size() > 1).forEach(e -> all.putIfAbsent(e.words(), e));
@@ -278,9 +316,9 @@ final class FirePlan {
               context.say("sheets.fire-plan.missed", context.length(sweep(context.units())))));
     }
     path.ifPresent(p -> entries.add(KeyBlock.line(WAY, sweepWords(p, several))));
-    entries.add(KeyBlock.ringed("M1", context.say("sheets.fire-plan.meter")));
+    entries.add(ringed("M1", context.say("sheets.fire-plan.meter")));
     entries.add(
-        KeyBlock.ringed(
+        ringed(
             context.say("sheets.fire-plan.extinguisher-sign"),
             context.say("sheets.fire-plan.extinguisher")));
     for (MarkType type : SHOWN) {
@@ -289,6 +327,12 @@ final class FirePlan {
       }
     }
     return entries;
+  }
+
+  /** As large as on the plan, where words have a least size. */
+  private KeyBlock.Entry ringed(String sign, String words) {
+    double size = context.type().ring(sign, 5.4) / context.type().k();
+    return KeyBlock.ringed(sign, words, size);
   }
 
   private String sweepWords(AirPath p, boolean several) {
@@ -307,7 +351,7 @@ final class FirePlan {
   }
 
   /** What is said where no two openings make a draught. */
-  Optional<String> noPath() {
+  private Optional<String> noPath() {
     return path.isPresent() || isOutdoors()
         ? Optional.empty()
         : Optional.of(context.say("sheets.fire-plan.no-path"));

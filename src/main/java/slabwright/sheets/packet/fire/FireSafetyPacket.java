@@ -1,14 +1,12 @@
 package slabwright.sheets.packet.fire;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slabwright.floor.FloorTakeoff;
-import slabwright.sheets.air.CautionSheet;
 import slabwright.sheets.packet.CareRules;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.SealedDoorways;
@@ -18,17 +16,14 @@ import slabwright.sheets.page.ColumnPages;
 import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
-import slabwright.sheets.page.KeptBlock;
 import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
-import slabwright.sheets.page.PairBlock;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
 import slabwright.sheets.page.TickColumns;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.Recent;
-import slabwright.work.AreaWorkPlan;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.AirScreening;
 
@@ -57,7 +52,7 @@ public final class FireSafetyPacket {
 
   public static List<FramedDraft> drafts(PacketContents job, MissingPages missing) {
     FireSafetyPacket packet = new FireSafetyPacket(job);
-    return FramedDraft.all(packet.context, packet.pages(missing, packet.floors()));
+    return FramedDraft.all(packet.context, packet.pages(missing, SolventFloor.of(job.work())));
   }
 
   private List<PageDraft> or(MissingPages missing, Message title, Supplier<List<PageDraft>> pages) {
@@ -197,19 +192,6 @@ public final class FireSafetyPacket {
     return last;
   }
 
-  /** Floors with solvent on them, the largest first. */
-  private List<SolventFloor> floors() {
-    List<SolventFloor> floors = new ArrayList<>();
-    for (AreaWorkPlan work : job.work().areas()) {
-      work.air()
-          .maybe()
-          .filter(CautionSheet::hasSolvent)
-          .ifPresent(a -> floors.add(new SolventFloor(work, a)));
-    }
-    floors.sort(Comparator.comparingDouble((SolventFloor f) -> -f.work().floor().floor().area()));
-    return floors;
-  }
-
   private PageDraft page(String title, String subtitle) {
     return new PageDraft(title, subtitle, "", Optional.empty(), List.of());
   }
@@ -243,7 +225,8 @@ public final class FireSafetyPacket {
             context.say("sheets.fire-safety-packet.plan-says"));
     List<PageDraft> pages = List.of();
     for (double high = LARGEST; high >= smallest; high -= 5) {
-      List<Block> blocks = new ArrayList<>(plans(plans, high, dense));
+      List<Block> blocks = new ArrayList<>(stops());
+      blocks.addAll(FirePlan.blocks(plans, high, dense));
       blocks.addAll(dense ? dense(times) : times);
       blocks.addAll(under);
       pages = ColumnPages.of(context, page, blocks);
@@ -256,31 +239,6 @@ public final class FireSafetyPacket {
 
   private FirePlan plan(SolventFloor floor, FloorTakeoff takeoff) {
     return floorPlans.get(floor.work().id(), () -> new FirePlan(takeoff, floor.air(), context));
-  }
-
-  private List<Block> plans(List<FirePlan> plans, double high, boolean dense) {
-    List<Block> blocks = new ArrayList<>(stops());
-    List<Block> floors = new ArrayList<>();
-    for (FirePlan plan : plans) {
-      // The others are no larger on paper than their floors are beside the largest.
-      double share = Math.max(0.5, Math.sqrt(plan.size() / plans.get(0).size()));
-      List<Block> one = new ArrayList<>();
-      if (plans.size() > 1) {
-        one.add(new Paragraph(plan.areaName()));
-      }
-      one.add(plan.block(dense ? high : high * share));
-      plan.noPath().ifPresent(t -> one.add(new Paragraph(t)));
-      floors.add(new KeptBlock(one));
-    }
-    if (dense && floors.size() == 2) {
-      double share = plans.get(0).width() / (plans.get(0).width() + plans.get(1).width());
-      blocks.add(
-          new PairBlock(Math.min(0.7, share), List.of(floors.get(0)), List.of(floors.get(1))));
-    } else {
-      blocks.addAll(floors);
-    }
-    blocks.add(dense ? new DenseBlock(FirePlan.key(plans, 3)) : FirePlan.key(plans, 2));
-    return blocks;
   }
 
   private List<PageDraft> form(List<SolventFloor> floors, List<Block> below, boolean dense) {
