@@ -22,6 +22,10 @@ final class TemperatureTableReader {
       }
       points.add(point.orThrow());
     }
+    if (points.stream().map(TemperatureTable.Point::celsius).distinct().count() < points.size()) {
+      return Result.refused(
+          Message.of("work.temperature-table-reader.temperature-twice", text.strip()));
+    }
     return Result.ok(new TemperatureTable(subject, points, false));
   }
 

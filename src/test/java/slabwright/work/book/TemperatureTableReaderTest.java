@@ -41,4 +41,11 @@ class TemperatureTableReaderTest {
   void what_is_no_table_is_refused(String text) {
     assertThat(TemperatureTableReader.read(SUBJECT, text).isOk()).isFalse();
   }
+
+  /** 59 °F are 15 °C: which of the two times holds nobody could say. */
+  @Test
+  void a_table_that_names_a_temperature_twice_is_refused() {
+    assertThat(TemperatureTableReader.read(SUBJECT, "15 C: 6 h, 59 F: 8 h, 25 C: 3 h").isOk())
+        .isFalse();
+  }
 }
