@@ -17,37 +17,29 @@ final class FloorBefore {
   /** A few windows. */
   private static final int ROOM = 6;
 
-  /** What a mark covers, and the box about all of it. */
-  private record Known(Region form, Bounds room) {}
+  /** So many marks move with a wall. */
+  private static final int MOVED = 40;
 
   private final FloorTakeoff base;
   private final Map<Machine, PreparedRegion> rolls = new HashMap<>();
   private final Map<Machine, FreeRaster> free = new HashMap<>();
   private final Recent<FloorWindow, List<Region>> passed = new Recent<>(ROOM);
 
+  private final Recent<Mark, Region> moved = new Recent<>(MOVED);
+
   /** By the marks themselves: those that stay are the same objects on a changed floor. */
-  private final Map<Mark, Known> marks = new IdentityHashMap<>();
+  private final Map<Mark, Region> forms = new IdentityHashMap<>();
 
   FloorBefore(FloorTakeoff base) {
     this.base = base;
     base.asFound().reaches().forEach(r -> rolls.put(r.machine(), new PreparedRegion(r.rolls())));
-    base.area().marks().forEach(m -> marks.put(m, known(m)));
-  }
-
-  private Known known(Mark mark) {
-    return new Known(mark.form().region(base.tolerance()), mark.form().room());
+    base.area().marks().forEach(m -> forms.put(m, m.form().region(base.tolerance())));
   }
 
   /** What a mark covers; those of this floor are at hand. */
   Region form(Mark mark) {
-    Known known = marks.get(mark);
-    return known == null ? mark.form().region(base.tolerance()) : known.form;
-  }
-
-  /** The box about all of a mark. */
-  Bounds room(Mark mark) {
-    Known known = marks.get(mark);
-    return known == null ? mark.form().room() : known.room;
+    Region form = forms.get(mark);
+    return form == null ? moved.get(mark, () -> mark.form().region(base.tolerance())) : form;
   }
 
   /** Whether a machine's middle was got to. */

@@ -84,8 +84,14 @@ record FloorWindow(
         STEP * Math.ceil(b.maxY() / STEP));
   }
 
-  /** Windows about the boxes in which something changes; what comes near shares one. */
-  static List<FloorWindow> about(List<Bounds> changes, List<Machine> machines, double tolerance) {
+  /**
+   * Windows about the boxes in which something changes; what comes near shares one.
+   *
+   * @param together whether all share one: what is beyond a window must not change in another, and
+   *     an outline runs through all
+   */
+  static List<FloorWindow> about(
+      List<Bounds> changes, boolean together, List<Machine> machines, double tolerance) {
     Reaches reaches = Reaches.of(machines, tolerance);
     List<Boxes> boxes = new ArrayList<>();
     for (Bounds change : new LinkedHashSet<>(changes)) {
@@ -94,7 +100,7 @@ record FloorWindow(
     UnionFind near = new UnionFind(boxes.size());
     for (int i = 0; i < boxes.size(); i++) {
       for (int k = 0; k < i; k++) {
-        if (boxes.get(i).input.meets(boxes.get(k).input)) {
+        if (together || boxes.get(i).input.meets(boxes.get(k).input)) {
           near.join(i, k);
         }
       }

@@ -31,7 +31,7 @@ public final class FollowedTakeoff {
 
   private final FloorTakeoff base;
   private final FloorFigures figures;
-  private final FloorBefore before;
+  private final FloorBefore rests;
   private final LocalTakeoff.Whole whole;
   private final Recent<Question, LocalTakeoff> locals = new Recent<>(ROOM);
 
@@ -42,8 +42,8 @@ public final class FollowedTakeoff {
   public FollowedTakeoff(FloorTakeoff base) {
     this.base = base;
     figures = FloorFigures.of(base);
-    before = new FloorBefore(base);
-    whole = new LocalTakeoff.Whole(base.area(), base.gross(), before);
+    rests = new FloorBefore(base);
+    whole = new LocalTakeoff.Whole(base.area(), base.gross(), rests);
   }
 
   /** The floor that is followed. */
@@ -57,13 +57,15 @@ public final class FollowedTakeoff {
    * @throws CancellationException when {@code cancelled} turned true
    */
   public Optional<FloorFigures> figures(FloorArea area, BooleanSupplier cancelled) {
-    List<Mark> marks = base.area().marks();
-    Set<Mark> gone = only(marks, area.marks());
-    Set<Mark> come = only(area.marks(), marks);
-    if (!isComparable(area) || !isOrderKept(marks, gone, area.marks(), come)) {
+    List<Mark> marks = between(base.area().marks(), area.marks());
+    List<Mark> others = between(area.marks(), base.area().marks());
+    Set<Mark> gone = only(marks, others);
+    Set<Mark> come = only(others, marks);
+    if (!isComparable(area) || !isOrderKept(marks, gone, others, come)) {
       return Optional.empty();
     }
-    LocalTakeoff.Whole now = whole(area);
+    boolean isWalled = !area.outline().equals(base.area().outline());
+    LocalTakeoff.Whole now = isWalled ? reshaped(area) : whole;
     Optional<List<Bounds>> walls = OutlineChange.between(whole, now, base.tolerance());
     if (walls.isEmpty()) {
       return Optional.empty();
@@ -71,7 +73,8 @@ public final class FollowedTakeoff {
     List<Bounds> changes = new ArrayList<>(walls.get());
     changes.addAll(bounds(gone));
     changes.addAll(bounds(come));
-    List<FloorWindow> windows = FloorWindow.about(changes, area.machines(), base.tolerance());
+    List<FloorWindow> windows =
+        FloorWindow.about(changes, isWalled, area.machines(), base.tolerance());
     FloorFigures sum = figures;
     for (FloorWindow window : windows) {
       LocalTakeoff before = local(base.area(), whole, window, cancelled);
@@ -84,13 +87,10 @@ public final class FollowedTakeoff {
     return Optional.of(sum);
   }
 
-  private LocalTakeoff.Whole whole(FloorArea area) {
-    if (area.outline().equals(base.area().outline())) {
-      return whole;
-    }
+  private LocalTakeoff.Whole reshaped(FloorArea area) {
     FloorArea bare = area.withMarks(List.of());
     OutlineRing outline = new OutlineRing(bare, base.tolerance());
-    return new LocalTakeoff.Whole(bare, Region.of(outline.ring()), before);
+    return new LocalTakeoff.Whole(bare, Region.of(outline.ring()), rests);
   }
 
   /** A body's turning is asked of the whole floor, so its length must be unknown. */
@@ -102,14 +102,25 @@ public final class FollowedTakeoff {
         && area.machines().stream().allMatch(m -> m.travel().length().isEmpty());
   }
 
+  /** What of one list stands between the marks that both begin with and those that both end in. */
+  private static List<Mark> between(List<Mark> these, List<Mark> those) {
+    int most = Math.min(these.size(), those.size());
+    int first = 0;
+    while (first < most && these.get(first).equals(those.get(first))) {
+      first++;
+    }
+    int last = 0;
+    while (last < most - first
+        && these.get(these.size() - 1 - last).equals(those.get(those.size() - 1 - last))) {
+      last++;
+    }
+    return these.subList(first, these.size() - last);
+  }
+
   /** The marks that one list has and the other has not. */
   private static Set<Mark> only(List<Mark> these, List<Mark> those) {
-    int same = 0;
-    while (same < Math.min(these.size(), those.size()) && these.get(same).equals(those.get(same))) {
-      same++;
-    }
-    Set<Mark> only = new LinkedHashSet<>(these.subList(same, these.size()));
-    those.subList(same, those.size()).forEach(only::remove);
+    Set<Mark> only = new LinkedHashSet<>(these);
+    those.forEach(only::remove);
     return only;
   }
 
@@ -125,7 +136,7 @@ public final class FollowedTakeoff {
   private List<Bounds> bounds(Set<Mark> marks) {
     return marks.stream()
         .filter(m -> FloorArrangement.owns(m.kind().type()))
-        .map(before::form)
+        .map(rests::form)
         .filter(form -> !form.isEmpty())
         .map(Region::bounds)
         .toList();
@@ -134,7 +145,7 @@ public final class FollowedTakeoff {
   private LocalTakeoff local(
       FloorArea area, LocalTakeoff.Whole of, FloorWindow window, BooleanSupplier cancelled) {
     List<Mark> marks =
-        area.marks().stream().filter(m -> window.input().meets(before.room(m))).toList();
+        area.marks().stream().filter(m -> window.input().meets(rests.form(m).bounds())).toList();
     return locals.get(
         new Question(window, area.outline(), marks),
         () -> LocalTakeoff.of(area.withMarks(marks), window, of, cancelled));
@@ -162,7 +173,7 @@ public final class FollowedTakeoff {
       return true;
     }
     List<Bounds> shut = windows.stream().flatMap(w -> w.places().boxes().stream()).toList();
-    FreeRaster.Round round = before.round(old.machine(), shut, now.gates());
+    FreeRaster.Round round = rests.round(old.machine(), shut, now.gates());
     UnionFind sets = new UnionFind(now.count() + 1 + round.count());
     round.entered().forEach(piece -> sets.join(outside + 1 + piece, outside));
     for (int i = 0; i < now.gates().size(); i++) {

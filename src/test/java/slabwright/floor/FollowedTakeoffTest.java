@@ -91,6 +91,13 @@ class FollowedTakeoffTest {
     assertFollowed(rests, HallMarks.moved(rests, 13, 2_318.1543240792207, 2_200.287812263105));
   }
 
+  /** Its place now lay just outside of what is noded about its place before, its box did not. */
+  @Test
+  void a_mark_that_comes_to_lie_just_beyond_the_window_it_left_counts_once() {
+    FloorArea rests = outOfSquare();
+    assertFollowed(rests, HallMarks.moved(rests, 3, 3_263.049508362318, -2_439.14642335403));
+  }
+
   /**
    * The one wrong area of the 5,000 moves: 52 mm² off, all of it beyond the window, where a side of
    * what the machine sweeps had been turned about its far end by thinning a corner 8 m away.
