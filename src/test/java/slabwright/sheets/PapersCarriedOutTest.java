@@ -156,4 +156,60 @@ class PapersCarriedOutTest {
         .contains(said.say("sheets.crew-sample.signed", from))
         .contains("Water-borne dye for the floor (invented), " + colour);
   }
+
+  /** The outdoor sealer's first lane lies along it. */
+  @Test
+  void whoever_works_beside_an_open_edge_is_told_of_it_on_that_day() {
+    String edge = "Open edge B, Terrace: if it drops, a barrier first";
+    for (PrintedPage page : HALL.packet(Packet.CREW, PaperSize.LETTER).pages()) {
+      String said = String.join(" ", labels(page));
+      if (said.contains("Today, in this order")) {
+        assertThat(said.contains(edge)).as(page.title()).isEqualTo(said.contains("Terrace"));
+      }
+    }
+  }
+
+  @Test
+  void a_client_is_promised_a_panel_only_where_the_job_makes_one() {
+    assertThat(words(SheetSamples.sample("depot-floor").packet(Packet.CLIENT, PaperSize.A4)))
+        .contains("no two floors look alike")
+        .doesNotContain("panel");
+    assertThat(words(HALL.packet(Packet.CLIENT, PaperSize.LETTER)))
+        .contains("You approve a panel on this very slab");
+  }
+
+  /** The rules stand in full on that very paper. */
+  @Test
+  void without_solvent_the_safety_paper_sends_nobody_elsewhere_and_has_nothing_to_tick() {
+    String depot =
+        words(SheetSamples.sample("depot-floor").packet(Packet.FIRE_AND_SAFETY, PaperSize.A4));
+    assertThat(depot)
+        .contains("Silica, floor grinder")
+        .doesNotContain("stands in the office packet")
+        .doesNotContain("tick off");
+    assertThat(words(HALL.packet(Packet.FIRE_AND_SAFETY, PaperSize.LETTER)))
+        .contains("stands in the office packet");
+  }
+
+  /** A shop that looks for the other panel of a seam calls, or cuts it twice. */
+  @Test
+  void the_key_of_a_stencil_of_one_panel_speaks_of_no_seam() {
+    List<PrintedPage> shop = HALL.packet(Packet.SIGN_SHOP, PaperSize.LETTER).pages();
+    for (PrintedPage page : shop.subList(2, 5)) {
+      String said = String.join(" ", labels(page));
+      boolean alone = page.title().startsWith("Stencil 2");
+      assertThat(said.contains("seam: both panels")).as(page.title()).isEqualTo(!alone);
+      assertThat(said.contains("witness cross")).as(page.title()).isEqualTo(!alone);
+    }
+  }
+
+  /** Two graphics of a job both have a panel A. */
+  @Test
+  void panels_are_marked_with_their_graphic_and_the_van_has_what_setting_out_takes() {
+    assertThat(words(HALL.packet(Packet.SIGN_SHOP, PaperSize.LETTER)))
+        .contains("each marked with its graphic, stencil and letter");
+    assertThat(words(HALL.packet(Packet.OFFICE, PaperSize.LETTER)))
+        .contains("two tape measures, a chalk line")
+        .contains("knee pads");
+  }
 }

@@ -172,6 +172,9 @@ final class LoadList {
                 Message.of("work.load-list.masking-tape-and-upright-masking", i.name()), ""));
       }
     }
+    if (!rows.isEmpty()) {
+      tick(rows, Message.of("work.load-list.setting-out"));
+    }
     return rows;
   }
 

@@ -31,6 +31,7 @@ import slabwright.site.Doorway;
 import slabwright.site.FloorArea;
 import slabwright.units.Message;
 import slabwright.work.AreaResult;
+import slabwright.work.step.StepKind;
 
 /** The client's pages: floor, each graphic, offer, what is seen to before, dates and care. */
 public final class ClientPacket {
@@ -130,6 +131,13 @@ public final class ClientPacket {
 
   private record Seen(AreaResult area, ExpectedFloor picture) {}
 
+  /** Nobody is told of a panel that no day of the job makes. */
+  private boolean isSampled() {
+    return job.work().outlook().order().maybe().stream()
+        .flatMap(d -> d.steps().stream())
+        .anyMatch(s -> s.task().type().kind() == StepKind.SAMPLE_PANEL);
+  }
+
   private List<Block> floors(List<Seen> floors, double high, double view) {
     ClientPlan plan = new ClientPlan(context);
     List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
@@ -138,7 +146,9 @@ public final class ClientPacket {
     Block promise =
         new CautionBlock(
             context.say("sheets.client-packet.a-picture"),
-            context.say("sheets.client-packet.not-a-promise"));
+            isSampled()
+                ? context.say("sheets.client-packet.not-a-promise")
+                : context.say("sheets.client-packet.not-a-promise-no-panel"));
     for (int i = 1; i < floors.size(); i += 2) {
       List<Block> right =
           i + 1 < floors.size() ? small(plan, floors.get(i + 1)) : List.of(new Gap(3), promise);

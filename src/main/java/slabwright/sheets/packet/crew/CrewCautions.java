@@ -7,10 +7,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import slabwright.sheets.packet.MeterLines;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.SealedDoorways;
+import slabwright.site.PieceKind;
+import slabwright.units.LetterNumbering;
 import slabwright.units.QuantityFormat;
 import slabwright.units.UnitSystem;
 import slabwright.words.Words;
@@ -82,6 +86,7 @@ final class CrewCautions {
     if (kinds.stream().anyMatch(StepKind::grindsConcrete)) {
       all.add(silica());
     }
+    all.addAll(openEdges());
     if (steps.stream().anyMatch(s -> !s.task().type().tools().isEmpty())) {
       all.add(
           vapour && uses(ToolKind.COMPRESSOR)
@@ -109,6 +114,27 @@ final class CrewCautions {
         words.say("sheets.crew-cautions.cords-dry"),
         words.say("sheets.crew-cautions.exit"),
         words.say("sheets.crew-cautions.lifting"));
+  }
+
+  /** Where one may fall from a floor of the day; how deep is not on a plan. Common practice. */
+  private List<String> openEdges() {
+    List<String> all = new ArrayList<>();
+    steps.stream()
+        .map(s -> s.task().type().areaId())
+        .distinct()
+        .flatMap(id -> job.site().area(id).stream())
+        .forEach(
+            area -> {
+              String edges =
+                  IntStream.range(0, area.outline().size())
+                      .filter(i -> area.outline().get(i).kind() == PieceKind.OPEN_EDGE)
+                      .mapToObj(LetterNumbering::of)
+                      .collect(Collectors.joining(", "));
+              if (!edges.isEmpty()) {
+                all.add(words.say("sheets.crew-cautions.open-edge", edges, area.name()));
+              }
+            });
+    return all;
   }
 
   /** How the air goes on each floor with vapour: only what stands on the plan of it. */

@@ -183,7 +183,9 @@ public final class FireSafetyPacket {
   /** Which other rules ask for care and where they stand; the disclaimer stands last. */
   private List<Block> last(List<SolventFloor> floors) {
     List<Block> last = new ArrayList<>();
-    new CareRules(job).elsewhere().ifPresent(t -> last.add(new Paragraph(t)));
+    if (!floors.isEmpty()) { // else they stand in full above
+      new CareRules(job).elsewhere().ifPresent(t -> last.add(new Paragraph(t)));
+    }
     last.add(
         new Paragraph(
             context.say(floors.isEmpty() ? WorkPlan.NOTICE : AirScreening.NOTICE)

@@ -82,20 +82,28 @@ final class PanelPage {
     left.add(
         KeyBlock.look(
             DyeStyle.of(stencil.colour(), place), context.say("sheets.panel-page.weeded")));
-    left.add(KeyBlock.line(StencilInks.seamPen(), context.say("sheets.panel-page.seam")));
+    boolean seamed = plan.panels().filter(p -> p.cut(stencil).size() > 1).isPresent();
+    if (seamed) {
+      left.add(KeyBlock.line(StencilInks.seamPen(), context.say("sheets.panel-page.seam")));
+    }
     List<KeyBlock.Entry> right = new ArrayList<>();
     if (!stencil.loosePieces().isEmpty()) {
       right.add(
           KeyBlock.ringed(
               "1", context.say("sheets.panel-page.stays", stencil.loosePieces().size())));
     }
-    right.add(
-        KeyBlock.sign(Symbol.Kind.WITNESS, Palette.INK, context.say("sheets.panel-page.witness")));
+    if (seamed) {
+      right.add(
+          KeyBlock.sign(
+              Symbol.Kind.WITNESS, Palette.INK, context.say("sheets.panel-page.witness")));
+    }
     if (findings(stencil).findAny().isPresent()) {
       right.add(
           KeyBlock.sign(Symbol.Kind.LOOK, Palette.RED, context.say("sheets.panel-page.look")));
     }
-    return new PairBlock(0.5, List.of(KeyBlock.of(left)), List.of(KeyBlock.of(right)));
+    return right.isEmpty()
+        ? KeyBlock.of(left)
+        : new PairBlock(0.5, List.of(KeyBlock.of(left)), List.of(KeyBlock.of(right)));
   }
 
   private java.util.stream.Stream<Vec> findings(Stencil stencil) {
