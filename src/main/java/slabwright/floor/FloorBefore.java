@@ -28,7 +28,7 @@ final class FloorBefore {
   private final Recent<Mark, Region> moved = new Recent<>(MOVED);
 
   /** By the marks themselves: those that stay are the same objects on a changed floor. */
-  private final Map<Mark, Region> forms = new IdentityHashMap<>();
+  private final IdentityHashMap<Mark, Region> forms = new IdentityHashMap<>();
 
   FloorBefore(FloorTakeoff base) {
     this.base = base;
