@@ -31,20 +31,21 @@ public final class OutlineLabels {
   private final PlanComposer sketch;
   private final double outside;
 
-  /** Where a doorway's name would be read as the name of what is marked there. */
-  private final List<Region> marked;
-
   public OutlineLabels(FloorArea area, SheetContext context, PlanComposer sketch) {
     this.area = area;
     this.shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
     this.context = context;
     this.sketch = sketch;
     this.outside = shape.floorOnLeft() ? -1 : 1;
-    this.marked =
-        area.marks().stream()
-            .map(m -> m.form().region(AreaInks.TOLERANCE))
-            .filter(r -> !r.isEmpty())
-            .toList();
+  }
+
+  /** Where a doorway's name would be read as the name of what is marked there. */
+  private List<Region> marked() {
+    return area.marks().stream()
+        .filter(m -> sketch.shows(m.form().room()))
+        .map(m -> m.form().region(AreaInks.TOLERANCE))
+        .filter(r -> !r.isEmpty())
+        .toList();
   }
 
   /** Words keep off the walls from here on. */
@@ -54,6 +55,7 @@ public final class OutlineLabels {
   }
 
   public OutlineLabels labelDoorways() {
+    List<Region> marked = marked();
     for (Doorway d : area.doorways()) {
       Line line = LabelCandidates.chord(shape.doorway(d));
       String width = context.length(d.width().mm());
@@ -61,7 +63,7 @@ public final class OutlineLabels {
           d.wayIn()
               ? context.say("sheets.outline-labels.way-in", d.name(), width)
               : context.say("sheets.outline-labels.doorway", d.name(), width);
-      beside(line, words, d.wayIn() ? MarkStyles.WAY_IN.colour() : Palette.SOFT);
+      beside(line, words, d.wayIn() ? MarkStyles.WAY_IN.colour() : Palette.SOFT, marked);
       if (d.wayIn()) {
         arrow(line);
       }
@@ -94,7 +96,7 @@ public final class OutlineLabels {
         new Symbol(Symbol.Kind.WAY_IN, middle, 6, degrees, MarkStyles.WAY_IN.colour(), ""), places);
   }
 
-  private void beside(Line line, String words, Colour colour) {
+  private void beside(Line line, String words, Colour colour, List<Region> marked) {
     TextStyle style = sketch.type().label().in(colour);
     Vec from = sketch.view().onPaper(line.points().get(0));
     Vec to = sketch.view().onPaper(line.points().get(1));

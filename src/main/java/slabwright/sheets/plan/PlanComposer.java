@@ -103,10 +103,23 @@ public final class PlanComposer {
     return this;
   }
 
+  /** Whether something of the model within these bounds can show on the field. */
+  public boolean shows(Bounds model) {
+    Bounds paper =
+        Bounds.of(
+            List.of(
+                view.onPaper(new Vec(model.minX(), model.minY())),
+                view.onPaper(new Vec(model.maxX(), model.maxY()))));
+    return paper.grown(SLACK).meets(field);
+  }
+
   /** Keeps words off all of a region of the model, not only its rim. */
   public PlanComposer keepOffInside(Region region) {
-    keepOff(region.rings());
     Bounds b = region.bounds();
+    if (!shows(b)) {
+      return this;
+    }
+    keepOff(region.rings());
     double step = INSIDE / view.scale();
     for (double y = b.minY() + step / 2; y < b.maxY(); y += step) {
       Line level = Line.of(new Vec(b.minX() - 1, y), new Vec(b.maxX() + 1, y));

@@ -112,7 +112,9 @@ public final class LayoutSheet {
         sketch.keepOff(t.path().get(i).vec(), t.path().get(i + 1).vec());
       }
     } else {
-      sketch.keepOff(mark.form().region(AreaInks.TOLERANCE).rings());
+      if (sketch.shows(mark.form().room())) {
+        sketch.keepOff(mark.form().region(AreaInks.TOLERANCE).rings());
+      }
     }
   }
 
