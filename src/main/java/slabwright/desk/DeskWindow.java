@@ -1,7 +1,5 @@
 package slabwright.desk;
 
-import atlantafx.base.theme.PrimerDark;
-import atlantafx.base.theme.PrimerLight;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -12,6 +10,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Font;
 import javafx.stage.Stage;
@@ -123,13 +122,16 @@ final class DeskWindow {
 
   void show(List<String> plans) {
     WindowPlace place = new WindowPlace(settings);
-    Scene scene = new Scene(root, place.width(), place.height());
+    // Sheets before what they dress: nodes that are in a scene are matched against all rules again
+    // whenever its sheets change.
+    Scene scene = new Scene(new Pane(), place.width(), place.height());
     scene.getStylesheets().add(DeskWindow.class.getResource("desk.css").toExternalForm());
     scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> room.keyPressed(e));
     scene.addEventFilter(KeyEvent.KEY_TYPED, e -> room.keyTyped(e));
     room.drops().on(scene);
     dress(settings.dark());
     spread();
+    scene.setRoot(root);
     stage.setScene(scene);
     stage.setMinWidth(480);
     stage.setMinHeight(360);
@@ -174,10 +176,8 @@ final class DeskWindow {
   }
 
   private void dress(boolean dark) {
-    Application.setUserAgentStylesheet(
-        dark
-            ? new PrimerDark().getUserAgentStylesheet()
-            : new PrimerLight().getUserAgentStylesheet());
+    String theme = dark ? "theme-dark.bss" : "theme-light.bss";
+    Application.setUserAgentStylesheet(DeskWindow.class.getResource(theme).toExternalForm());
     root.getStyleClass().remove("dark");
     if (dark) {
       root.getStyleClass().add("dark");
