@@ -114,9 +114,13 @@ class ReadersTest {
   void nothing_is_red_where_nothing_stops_people() {
     for (Packet packet : List.of(Packet.CREW, Packet.SIGN_SHOP, Packet.CLIENT, Packet.OFFICE)) {
       for (PrintedPage page : packet(packet)) {
+        // the crew's copy of the fire plan marks what lights vapour as the fire packet does
+        List<String> lights =
+            page.title().equals("Air and gas meter") ? List.of("water heater") : List.of();
         assertThat(texts(page).filter(t -> t.style().colour().equals(Palette.RED)))
             .as(page.name())
-            .isEmpty();
+            .extracting(Text::words)
+            .isEqualTo(lights);
         assertThat(strokes(page).filter(s -> s.pen().equals(StencilInks.seamPen())))
             .allMatch(s -> !s.pen().colour().equals(Palette.RED));
       }
