@@ -344,8 +344,8 @@ final class PlanScreen extends BorderPane {
     }
     tally.show(figures);
     boolean sheets = bench.focus().stage() == Stage.SHEETS;
-    pad.refresh();
     Controls.show(pad, !sheets && bench.settings().isOn("number-pad"));
+    pad.refresh();
     panel();
     for (Node n : List.of(slab, palette, entry, zoom, look)) {
       Controls.show(n, !sheets);
@@ -360,9 +360,8 @@ final class PlanScreen extends BorderPane {
     }
     Node other = sheets ? slab : page;
     if (owner == other || (onCard && !cards.shows(owner))) {
-      // Of slab and page only one is there; a button may have gone with what it did. What has the
-      // keys is not asked to take them again: that would wipe the rim which says that Tab led to
-      // it.
+      // Only one of the two is there; a button may have gone with what it did. Who has the keys
+      // is not given them again: that wipes the rim which says that Tab led there.
       home();
     }
     if (!wanted.isEmpty()) {

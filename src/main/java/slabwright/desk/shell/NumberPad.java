@@ -48,10 +48,10 @@ public final class NumberPad extends GridPane {
     setMinHeight(Region.USE_PREF_SIZE);
   }
 
-  /** Shows the keys of the site's units. */
+  /** Shows the keys of the site's units; none are made while it is not shown. */
   public void refresh() {
     UnitSystem units = desk.site().units();
-    if (units == shown) {
+    if (!isVisible() || units == shown) {
       return;
     }
     shown = units;
