@@ -37,7 +37,9 @@ final class ConsoleSummary {
         QuantityFormat.area(t.net().area(), units));
     row(
         out,
-        words.say("cli.console-summary.to-be-ground"),
+        t.isGrindingChosen()
+            ? words.say("cli.console-summary.to-be-ground")
+            : words.say("cli.console-summary.if-ground"),
         QuantityFormat.area(t.ground().area(), units));
     row(
         out,

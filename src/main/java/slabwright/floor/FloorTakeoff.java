@@ -55,6 +55,11 @@ public record FloorTakeoff(
   public static final Set<EdgeClass> NOT_CUT_IN =
       SortedCopy.of(EnumSet.of(EdgeClass.DOORWAY, EdgeClass.OPEN_EDGE));
 
+  /** Whether somebody has chosen how deep it is ground; else no pass of the field is planned. */
+  public boolean isGrindingChosen() {
+    return area.finish().exposure().isPresent();
+  }
+
   public FloorTakeoff {
     zones = List.copyOf(zones);
     standing = List.copyOf(standing);

@@ -73,8 +73,17 @@ public final class JobTools {
         .map(name -> new JobTool(name, kind, ShopTool.called(name, kind), airflow(tool)));
   }
 
+  /**
+   * What all fans of a job move together where that is less than an airflow on its plan, m³/min;
+   * empty where they do, or where one of them is not known.
+   */
+  public static OptionalDouble fansBelow(double airflow, WorkPlan plan) {
+    OptionalDouble fans = fans(plan.book(), plan.site().job().crew());
+    return fans.isPresent() && fans.getAsDouble() < airflow ? fans : OptionalDouble.empty();
+  }
+
   /** What all fans of a job move together, m³/min; empty where one of them is not known. */
-  public static OptionalDouble fans(ShopBook book, JobCrew crew) {
+  private static OptionalDouble fans(ShopBook book, JobCrew crew) {
     List<JobTool> fans = of(book, crew).stream().filter(t -> t.kind() == ToolKind.FAN).toList();
     return fans.isEmpty() || fans.stream().anyMatch(f -> f.airflow().isEmpty())
         ? OptionalDouble.empty()

@@ -15,8 +15,8 @@
  * HeldGroup}) and {@link ClosedAir}. Cautions: {@link AreaRuleNotes}. {@link AreaResult} is a floor
  * area with its take-off and inlays; {@link JobFrame}: what comes before and after all steps;
  * {@link Presence}: hours of steps and of presence. {@link MeterWatch}: who reads the gas meter;
- * {@link OthersOff}: how long others stay off. {@link JobTools}: the tools on the job; {@link
- * SilicaShift}: what a person grinds a shift.
+ * {@link OthersOff}: how long others stay off; {@link VapourLeft}: what the crew leaves behind.
+ * {@link JobTools}: the tools on the job; {@link SilicaShift}: what a person grinds a shift.
  *
  * <p>{@link StepTypes} are the types of one floor area's steps, with and without a day plan.
  */

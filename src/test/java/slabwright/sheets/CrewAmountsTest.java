@@ -75,8 +75,11 @@ class CrewAmountsTest {
     for (Stencil s : stencils) {
       double feet = s.openings().area() / QuantityFormat.SQUARE_FOOT_MM2;
       double each = feet / 450 / 0.75 * FLUID_OUNCES;
+      // the second one's first coat is on a day of its own
+      int together = s.equals(stencils.get(1)) ? 2 : 3;
       String said =
-          String.format(Locale.ROOT, ": %.1f fl oz a coat, %.1f fl oz in all,", each, 3 * each);
+          String.format(
+              Locale.ROOT, ": %.1f fl oz a coat, %.1f fl oz in all,", each, together * each);
       assertThat(crew()).contains(said);
       assertThat(phone()).contains(said);
     }

@@ -42,6 +42,7 @@ import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.ClosedAir;
 import slabwright.work.MeterWatch;
+import slabwright.work.VapourLeft;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.EntryLimit;
 import slabwright.work.days.PersonRota;
@@ -205,6 +206,8 @@ class CrewPagesTest {
                         starts.add(
                             CLOCK.format(
                                 QuarterHour.up(LocalDateTime.parse(span.get("start").asText()))))));
+    // and the row of whoever stays or hands over where vapour outlasts a day's work
+    VapourLeft.of(job.work()).forEach(l -> starts.add(CLOCK.format(l.from())));
     List<PrintedPage> days = days(pages(job));
     assertThat(days).hasSizeGreaterThan(4);
     for (PrintedPage page : days) {

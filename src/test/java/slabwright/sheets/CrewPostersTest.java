@@ -147,7 +147,7 @@ class CrewPostersTest {
   void what_follows_at_once_still_says_about_when() {
     assertThat(CrewPacket.html(HALL.job(PaperSize.LETTER)))
         .containsPattern(
-            ">then</span>.*Roll Water-borne penetrating sealer.*right after it, about 12:2");
+            ">then</span>.*Roll Water-borne penetrating sealer.*right after it, about 11:0");
   }
 
   /** Three mists of a minute or two with two waits of 20 min: "15 min" was said. */

@@ -185,7 +185,7 @@ class PacketPagesTest {
     AirFigures stated = air.stated().orElseThrow();
     assertThat(stated.layerTogether()).isLessThan(1);
     assertThat(stated.limits()).noneMatch(LimitComparison::isPassed);
-    double fans = JobTools.fans(job.work().book(), job.site().job().crew()).orElseThrow();
+    double fans = JobTools.fansBelow(stated.airflow(), job.work()).orElseThrow();
     assertThat(fans).isLessThan(stated.airflow());
     assertThat(air.need().byFloor()).isGreaterThan(air.need().layerFire());
     UnitSystem units = UnitSystem.FEET_INCHES;
@@ -280,11 +280,12 @@ class PacketPagesTest {
                       + "\u2013"
                       + QuarterHour.up(to).format(hour));
         });
-    assertThat(first).contains("1.67 gal", "15.4 fl oz");
+    // on Monday two coats of 1.33 fl oz through stencil 2 and three of 3.81 through stencil 3
+    assertThat(first).contains("1.67 gal", "5.8 fl oz", "14.1 fl oz");
     assertThat(first)
         .contains("where and what")
         .containsSubsequence(
-            "where and what", "15.4 fl oz", "vapor is there until the meter reads clear.");
+            "where and what", "14.1 fl oz", "vapor is there until the meter reads clear.");
   }
 
   /** The whole hall stood there, beside a verdict on 17 sq ft. */

@@ -68,7 +68,9 @@ public final class QuantitiesCsv {
     row(
         id,
         words.say("sheets.quantities-csv.floor"),
-        words.say("sheets.quantities-csv.to-be-ground"),
+        t.isGrindingChosen()
+            ? words.say("sheets.quantities-csv.to-be-ground")
+            : words.say("sheets.quantities-csv.if-ground"),
         t.ground().area(),
         "mm2");
     row(

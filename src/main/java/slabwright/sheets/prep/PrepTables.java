@@ -88,7 +88,10 @@ final class PrepTables {
         rows,
         List.of(
             TableCell.of(""),
-            TableCell.of(context.say("sheets.prep-tables.to-be-ground")),
+            TableCell.of(
+                takeoff.isGrindingChosen()
+                    ? context.say("sheets.prep-tables.to-be-ground")
+                    : context.say("sheets.quantities-sheet.if-ground")),
             TableCell.of(all),
             TableCell.of(all)));
   }

@@ -122,7 +122,12 @@ public final class QuantitiesSheet {
             TableColumn.number(context.say("sheets.quantities-sheet.as-found")),
             TableColumn.number(context.say("sheets.quantities-sheet.trenches-level"))),
         rows,
-        pair(context.say("sheets.quantities-sheet.to-be-ground"), ground, ground));
+        pair(
+            takeoff.isGrindingChosen()
+                ? context.say("sheets.quantities-sheet.to-be-ground")
+                : context.say("sheets.quantities-sheet.if-ground"),
+            ground,
+            ground));
   }
 
   private List<TableCell> pair(String words, double first, double second) {

@@ -114,6 +114,11 @@ public final class ScopeSheet {
                 TableCell.of(sum))));
     reasons(cost).forEach((why, lines) -> blocks.add(new Paragraph(open(why, lines))));
     blocks.add(new Paragraph(counted(sources)));
+    if (!plan.outlook().held().isEmpty() || !plan.outlook().canStart()) {
+      blocks.add(
+          new Paragraph(
+              context.say("sheets.scope-sheet.as-if-not-held", plan.outlook().held().size())));
+    }
     blocks.add(new Gap(3));
     return blocks;
   }

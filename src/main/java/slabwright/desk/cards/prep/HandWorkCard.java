@@ -45,7 +45,11 @@ public final class HandWorkCard extends Card {
 
   private void fill(FloorTakeoff t) {
     rows.clear();
-    figure(words().say("desk.cards.prep.hand-work.to-be-ground"), t.ground().area());
+    figure(
+        t.isGrindingChosen()
+            ? words().say("desk.cards.prep.hand-work.to-be-ground")
+            : words().say("desk.cards.prep.hand-work.if-ground"),
+        t.ground().area());
     List<MachineShare> shares = t.asFound().shares();
     if (shares.size() > 1) {
       shares.forEach(

@@ -9,15 +9,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import slabwright.sheets.packet.LeftVapour;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.BulletBlock;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.SheetContext;
+import slabwright.units.QuarterHour;
 import slabwright.work.AreaWorkPlan;
+import slabwright.work.VapourLeft;
+import slabwright.work.air.IgnitionCheck;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.TimeSpan;
 import slabwright.work.step.AirEffect;
 import slabwright.work.step.StepKind;
 
@@ -26,14 +31,19 @@ import slabwright.work.step.StepKind;
  * panel is signed: common practice, no source.
  */
 final class BeforeBlocks {
+  /** For less nobody lights a heater. */
+  private static final int NIGHT_HOURS = 8;
+
   private final PacketContents job;
   private final SheetContext context;
   private final Optional<DayPlan> days;
+  private final List<VapourLeft> left;
 
   BeforeBlocks(PacketContents job, SheetContext context) {
     this.job = job;
     this.context = context;
     this.days = job.work().days().maybe().filter(d -> !d.steps().isEmpty());
+    this.left = new LeftVapour(job, context.times()).handedOver();
   }
 
   /** Nothing where no floor is worked on. */
@@ -65,11 +75,15 @@ final class BeforeBlocks {
       wanted.put(dust(), List.of(context.say("sheets.before-blocks.detectors")));
     }
     if (any(s -> s.task().keepOut().isPresent())) {
-      wanted.put(
-          solvent(),
-          List.of(
-              context.say("sheets.before-blocks.gas"),
-              context.say("sheets.before-blocks.heating")));
+      List<String> off =
+          new ArrayList<>(
+              List.of(
+                  context.say("sheets.before-blocks.gas"),
+                  context.say("sheets.before-blocks.heating")));
+      if (!left.isEmpty()) {
+        off.add(context.say("sheets.before-blocks.crew-left"));
+      }
+      wanted.put(solvent(), off);
     }
     if (any(BeforeBlocks::isSample)) {
       wanted.put(
@@ -134,19 +148,58 @@ final class BeforeBlocks {
         .orElse(context.say("sheets.before-blocks.while-we-grind"));
   }
 
-  /** As long as others are kept off for it. */
   private String solvent() {
-    return days.map(KeepOutPeriod::of)
-        .filter(all -> !all.isEmpty())
-        .map(
-            all ->
-                fromUntil(
-                    all.get(0).span().start(),
-                    all.stream()
-                        .map(k -> k.span().end())
-                        .max(Comparator.naturalOrder())
-                        .orElseThrow()))
-        .orElse(context.say("sheets.before-blocks.while-solvent-is-out"));
+    List<TimeSpan> off = heatingOff();
+    return off.isEmpty()
+        ? context.say("sheets.before-blocks.while-solvent-is-out")
+        : off.stream().map(this::span).collect(Collectors.joining("; "));
+  }
+
+  /** A day and its hours where it is on one, else from when to when; with when we leave sooner. */
+  private String span(TimeSpan t) {
+    boolean day =
+        QuarterHour.down(t.start()).toLocalDate().equals(QuarterHour.up(t.end()).toLocalDate());
+    String hours =
+        day
+            ? context.say(
+                "sheets.before-blocks.day-hours",
+                context.times().until(t.start(), job.work().dated()),
+                context.times().hourOfAnyDay(t.end()))
+            : fromUntil(t.start(), t.end());
+    return left.stream()
+        .map(VapourLeft::from)
+        .filter(l -> t.start().isBefore(l) && l.isBefore(t.end()))
+        .map(l -> context.times().hourOfAnyDay(l))
+        .reduce((a, b) -> a + ", " + b)
+        .map(l -> context.say("sheets.before-blocks.we-leave", hours, l))
+        .orElse(hours);
+  }
+
+  /**
+   * While others are kept off for solvent, and the hours that heating stays off after it is laid;
+   * one time where less than a night lies between two.
+   */
+  private List<TimeSpan> heatingOff() {
+    List<TimeSpan> all = new ArrayList<>();
+    days.map(DayPlan::steps).orElse(List.of()).stream()
+        .filter(s -> s.task().keepOut().isPresent())
+        .sorted(Comparator.comparing(ScheduledStep::start))
+        .forEach(
+            s -> {
+              LocalDateTime cold = s.end().plusHours(IgnitionCheck.HVAC_OFF_HOURS);
+              LocalDateTime clear = KeepOutPeriod.until(s).orElse(cold);
+              add(all, new TimeSpan(s.start(), clear.isAfter(cold) ? clear : cold));
+            });
+    return all;
+  }
+
+  private static void add(List<TimeSpan> all, TimeSpan next) {
+    TimeSpan last = all.isEmpty() ? next : all.get(all.size() - 1);
+    if (all.isEmpty() || last.end().plusHours(NIGHT_HOURS).isBefore(next.start())) {
+      all.add(next);
+    } else if (next.end().isAfter(last.end())) {
+      all.set(all.size() - 1, new TimeSpan(last.start(), next.end()));
+    }
   }
 
   private String fromUntil(LocalDateTime from, LocalDateTime to) {

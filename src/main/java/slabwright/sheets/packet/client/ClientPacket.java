@@ -140,7 +140,7 @@ public final class ClientPacket {
 
   private List<Block> floors(List<Seen> floors, double high, double view) {
     ClientPlan plan = new ClientPlan(context);
-    List<Block> blocks = new ArrayList<>(StopNotice.blocks(job, context));
+    List<Block> blocks = new ArrayList<>(StopNotice.first(job, context));
     blocks.add(plan.floor(floors.get(0).area(), floors.get(0).picture(), high));
     blocks.add(new PairBlock(view, fromDoor(floors.get(0).picture()), visible(plan)));
     Block promise =
@@ -222,7 +222,9 @@ public final class ClientPacket {
             context.length(painted.height()));
     return ColumnPages.of(
         context,
-        page(context.say("sheets.client-packet.graphic", placed.inlay().name()), size),
+        page(
+            context.say("sheets.client-packet.graphic", placed.inlay().name()),
+            StopNotice.held(job, context, size)),
         blocks);
   }
 

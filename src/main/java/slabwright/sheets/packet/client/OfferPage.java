@@ -58,9 +58,12 @@ final class OfferPage {
     PageDraft draft =
         new PageDraft(
             context.say("sheets.offer-page.title"),
-            offer
-                ? context.say("sheets.offer-page.subtitle")
-                : context.say("sheets.offer-page.no-offer"),
+            StopNotice.held(
+                job,
+                context,
+                offer
+                    ? context.say("sheets.offer-page.subtitle")
+                    : context.say("sheets.offer-page.no-offer")),
             "",
             Optional.empty(),
             List.of());

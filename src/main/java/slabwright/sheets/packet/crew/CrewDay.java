@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import slabwright.work.ClosedAir;
+import slabwright.work.VapourLeft;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
 
@@ -47,6 +48,9 @@ record CrewDay(int number, LocalDate on, List<Entry> entries) {
 
   /** People are out of a floor area until its air is clear. */
   record Closed(ClosedAir air, TimeSpan span) implements Entry {}
+
+  /** Vapour that still counts when the crew leaves. */
+  record Left(VapourLeft air, TimeSpan span) implements Entry {}
 
   /**
    * The part of a step that falls on this day.

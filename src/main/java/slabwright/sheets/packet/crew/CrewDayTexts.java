@@ -12,8 +12,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import slabwright.sheets.packet.BriefStop;
+import slabwright.sheets.packet.HeldLines;
+import slabwright.sheets.packet.LeftVapour;
 import slabwright.sheets.packet.MeterLines;
 import slabwright.sheets.packet.PacketContents;
+import slabwright.sheets.packet.SolventNight;
 import slabwright.sheets.page.TimeFormat;
 import slabwright.site.FloorArea;
 import slabwright.site.job.DayForecast;
@@ -22,8 +25,6 @@ import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
 import slabwright.units.QuarterHour;
 import slabwright.words.Words;
-import slabwright.work.HeldGroup;
-import slabwright.work.HeldStep;
 import slabwright.work.MeterWatch;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
@@ -78,8 +79,7 @@ final class CrewDayTexts {
         .filter(JobStop::isOpen)
         .filter(s -> !plan.outlook().cannotStart().contains(s.reason()))
         .forEach(s -> all.add(words.say("sheets.crew-day.open-question", s.reason())));
-    List<String> held =
-        HeldGroup.of(plan.outlook().held()).stream().map(this::heldNames).distinct().toList();
+    List<String> held = new HeldLines(plan, words).names();
     if (!held.isEmpty()) {
       all.add(words.say("sheets.crew-day.held", String.join("; ", held)));
     }
@@ -89,21 +89,6 @@ final class CrewDayTexts {
   /** The same in two lines where the job can't start: its reasons stand in full on one page. */
   List<String> briefAlerts() {
     return plan.outlook().canStart() ? alerts() : new BriefStop(plan, words).lines();
-  }
-
-  private String heldNames(HeldGroup held) {
-    String first = heldName(held.first());
-    int more = held.all().size() - 1;
-    return more == 0 ? first : words.say("sheets.crew-day.held-many", first, more);
-  }
-
-  private String heldName(HeldStep h) {
-    return plan.outlook()
-        .order()
-        .maybe()
-        .flatMap(d -> d.step(h.step()))
-        .map(s -> words.say(s.task().name()) + " (" + s.task().area() + ")")
-        .orElse(h.step());
   }
 
   /** Every day; where the work can't be put in order, one page that says why. */
@@ -168,6 +153,15 @@ final class CrewDayTexts {
         last = Optional.of(row);
       } else if (e instanceof CrewDay.Closed c) {
         rows.add(row(c));
+      } else if (e instanceof CrewDay.Left l) {
+        LeftVapour words = new LeftVapour(job, times);
+        rows.add(
+            new CrewDayText.Row(
+                times.hour(l.span().start()),
+                words.who(l.air()),
+                words.order(l.air()),
+                words.details(l.air()),
+                false));
       }
     }
     return rows;
@@ -322,6 +316,11 @@ final class CrewDayTexts {
     }
     if (isTimed()) {
       lines.addAll(windows(day));
+    }
+    boolean solvent =
+        day.steps().stream().anyMatch(s -> MeterWatch.isAskedFor(plan, s.task().type()));
+    if (isTimed() && solvent && next < days.size()) {
+      new SolventNight(job).brief().ifPresent(lines::add);
     }
     if (next == days.size()) {
       lines.add(words.say("sheets.crew-day.notice", WorkPlan.NOTICE, plan.book().origin()));

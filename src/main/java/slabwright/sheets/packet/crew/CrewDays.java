@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import slabwright.sheets.packet.MeterLines;
 import slabwright.work.ClosedAir;
+import slabwright.work.VapourLeft;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
@@ -24,7 +25,7 @@ final class CrewDays {
   /** The days of the plan; of the order of the steps where the job can't start. */
   static List<CrewDay> of(WorkPlan plan) {
     return days(plan)
-        .map(d -> plan.outlook().canStart() ? of(d, plan.outlook().closed()) : inOrder(d))
+        .map(d -> plan.outlook().canStart() ? of(d, plan) : inOrder(d))
         .orElse(List.of());
   }
 
@@ -45,7 +46,8 @@ final class CrewDays {
     return parts.isEmpty() ? List.of() : List.of(day(1, plan.firstDay(), parts, List.of()));
   }
 
-  private static List<CrewDay> of(DayPlan plan, List<ClosedAir> closed) {
+  private static List<CrewDay> of(DayPlan plan, WorkPlan work) {
+    List<VapourLeft> left = VapourLeft.of(work);
     Map<LocalDate, List<CrewDay.Part>> byDay = new TreeMap<>();
     for (ScheduledStep s : plan.steps()) {
       List<TimeSpan> spans = s.spans();
@@ -56,7 +58,14 @@ final class CrewDays {
       }
     }
     List<CrewDay> days = new ArrayList<>();
-    byDay.forEach((day, parts) -> days.add(day(days.size() + 1, day, parts, closed)));
+    byDay.forEach(
+        (day, parts) -> {
+          List<CrewDay.Entry> out = new ArrayList<>(closed(day, work.outlook().closed()));
+          left.stream()
+              .filter(l -> l.from().toLocalDate().equals(day))
+              .forEach(l -> out.add(new CrewDay.Left(l, new TimeSpan(l.from(), l.until()))));
+          days.add(day(days.size() + 1, day, parts, out));
+        });
     return days;
   }
 
@@ -69,7 +78,7 @@ final class CrewDays {
   }
 
   private static CrewDay day(
-      int number, LocalDate on, List<CrewDay.Part> parts, List<ClosedAir> closed) {
+      int number, LocalDate on, List<CrewDay.Part> parts, List<CrewDay.Entry> out) {
     List<CrewDay.Part> order = new ArrayList<>(parts);
     order.sort(Comparator.comparing((CrewDay.Part p) -> p.span().start()));
     List<CrewDay.Entry> entries = new ArrayList<>();
@@ -81,7 +90,7 @@ final class CrewDays {
           .ifPresentOrElse(r -> r.add(p), () -> rows.add(new ArrayList<>(List.of(p))));
     }
     rows.forEach(r -> entries.add(new CrewDay.Work(r)));
-    entries.addAll(closed(on, closed));
+    entries.addAll(out);
     entries.sort(Comparator.comparing((CrewDay.Entry e) -> e.span().start()));
     return new CrewDay(number, on, entries);
   }

@@ -25,6 +25,7 @@ import slabwright.work.book.LayingTool;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
@@ -287,6 +288,10 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
     lines.addAll(amounts(work));
     restsUntil(work)
         .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));
+    panelDries(work).ifPresent(lines::add);
+    if (work.first().before().isEmpty()) {
+      machines(work.first().step().task().type()).ifPresent(lines::add);
+    }
     StepType type = work.first().step().task().type();
     job.work()
         .area(type.areaId())
@@ -295,6 +300,33 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .ifPresent(m -> lines.add(job.words().say(m)));
     new BegunCartridge(job, times).told(work.first().step()).ifPresent(lines::add);
     return lines;
+  }
+
+  /** Of the machines that the plan stores for a floor: the widest first, the others after it. */
+  private Optional<String> machines(StepType type) {
+    boolean field = type.kind() == StepKind.METAL_PASS || type.kind() == StepKind.FINE_PASS;
+    List<String> names =
+        job.area(type.areaId()).filter(a -> field && type.isMachineGrinding()).stream()
+            .flatMap(a -> a.takeoff().levelled().shares().stream())
+            .filter(s -> s.area() > 0)
+            .map(s -> s.machine().name())
+            .toList();
+    return names.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            job.words()
+                .say(
+                    "sheets.crew-step.machines",
+                    names.get(0),
+                    String.join(", ", names.subList(1, names.size()))));
+  }
+
+  /** Who began late ends late: what follows the panel is told by its clock time alone. */
+  private Optional<String> panelDries(CrewDay.Work work) {
+    WorkStep task = work.last().step().task();
+    return task.keepOut()
+        .filter(k -> task.type().kind() == StepKind.SAMPLE_PANEL && work.last().after().isEmpty())
+        .map(k -> job.words().say("sheets.crew-step.panel-dries", times.duration(k.after())));
   }
 
   private List<String> amounts(CrewDay.Work work) {

@@ -202,7 +202,7 @@ public final class FireSafetyPacket {
   private List<Block> stops() {
     List<Block> blocks = new ArrayList<>();
     job.unread().ifPresent(u -> blocks.add(new Paragraph(u)));
-    blocks.addAll(StopNotice.blocks(job, context));
+    blocks.addAll(StopNotice.first(job, context));
     return blocks;
   }
 
@@ -263,7 +263,8 @@ public final class FireSafetyPacket {
         context,
         page(
             context.say("sheets.fire-safety-packet.form"),
-            context.say("sheets.fire-safety-packet.form-says", sizes)),
+            StopNotice.held(
+                job, context, context.say("sheets.fire-safety-packet.form-says", sizes))),
         blocks);
   }
 
@@ -314,7 +315,7 @@ public final class FireSafetyPacket {
         context,
         page(
             context.say("sheets.fire-safety-packet.rules"),
-            boxed ? says : StopNotice.under(job, context, says)),
+            boxed ? StopNotice.held(job, context, says) : StopNotice.under(job, context, says)),
         blocks);
   }
 

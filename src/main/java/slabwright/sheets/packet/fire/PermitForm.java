@@ -63,6 +63,7 @@ final class PermitForm {
         new PairBlock(
             dense ? 0.54 : 0.5, List.of(filled(true, dense)), List.of(filled(false, dense))));
     duties().ifPresent(rest::add);
+    rest.addAll(new AfterHours(job, context).blocks());
     rest.add(
         new PairBlock(
             0.5,
@@ -122,17 +123,19 @@ final class PermitForm {
                         TableCell.of(
                             t.panel() ? context.say("sheets.permit-form.some") : volume(t.mm3()))))
             .toList();
-    return rows.isEmpty()
-        ? List.of()
-        : List.of(
-            TableBlock.of(
-                List.of(
-                    TableColumn.narrow(context.say("sheets.permit-form.day")),
-                    TableColumn.narrow(context.say("sheets.permit-form.laid")),
-                    TableColumn.words(context.say("sheets.permit-form.where-and-what")),
-                    TableColumn.number(context.say("sheets.permit-form.amount"))),
-                rows),
-            new Paragraph(context.say("sheets.permit-form.then-vapour")));
+    List<Block> blocks = new ArrayList<>();
+    if (!rows.isEmpty()) {
+      blocks.add(
+          TableBlock.of(
+              List.of(
+                  TableColumn.narrow(context.say("sheets.permit-form.day")),
+                  TableColumn.narrow(context.say("sheets.permit-form.laid")),
+                  TableColumn.words(context.say("sheets.permit-form.where-and-what")),
+                  TableColumn.number(context.say("sheets.permit-form.amount"))),
+              rows));
+      blocks.add(new Paragraph(context.say("sheets.permit-form.then-vapour")));
+    }
+    return blocks;
   }
 
   private String laid(SolventTimes t) {
@@ -326,8 +329,8 @@ final class PermitForm {
 
   /** Where the fans of the job move less than the plan reckons with. */
   private Optional<String> fan(AirFigures stated) {
-    OptionalDouble fans = JobTools.fans(job.work().book(), job.site().job().crew());
-    return fans.isPresent() && fans.getAsDouble() < stated.airflow()
+    OptionalDouble fans = JobTools.fansBelow(stated.airflow(), job.work());
+    return fans.isPresent()
         ? Optional.of(
             context.say(
                 "sheets.permit-form.fan-short",

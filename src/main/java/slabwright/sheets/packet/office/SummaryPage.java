@@ -227,18 +227,20 @@ final class SummaryPage {
 
   /** Where the fans of the job move less than the most air that a floor of the plan has. */
   private Optional<String> fanShort() {
-    OptionalDouble fans = JobTools.fans(job.work().book(), job.site().job().crew());
-    return job.work().areas().stream()
-        .flatMap(a -> a.air().maybe().flatMap(AirPlan::screening).stream())
-        .flatMap(s -> s.stated().map(AirFigures::airflow).stream())
-        .max(Comparator.naturalOrder())
-        .filter(plan -> fans.isPresent() && fans.getAsDouble() < plan)
-        .map(
-            plan ->
-                context.say(
-                    "sheets.summary-page.fan-short",
-                    RateFormat.airflow(fans.orElseThrow(), context.units()),
-                    RateFormat.airflow(plan, context.units())));
+    double plan =
+        job.work().areas().stream()
+            .flatMap(a -> a.air().maybe().flatMap(AirPlan::screening).stream())
+            .flatMap(s -> s.stated().map(AirFigures::airflow).stream())
+            .max(Comparator.naturalOrder())
+            .orElse(0.0);
+    OptionalDouble fans = JobTools.fansBelow(plan, job.work());
+    return fans.isPresent()
+        ? Optional.of(
+            context.say(
+                "sheets.summary-page.fan-short",
+                RateFormat.airflow(fans.getAsDouble(), context.units()),
+                RateFormat.airflow(plan, context.units())))
+        : Optional.empty();
   }
 
   /**
