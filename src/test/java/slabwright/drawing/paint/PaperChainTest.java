@@ -2,6 +2,7 @@ package slabwright.drawing.paint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.Line2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,11 +11,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 import slabwright.shape.Vec;
 
-/** Distances are those of JTS. */
+/** Distances are those of the Java library. */
 class PaperChainTest {
   @Property(tries = 300)
   void what_is_left_out_lies_on_the_line_that_is_drawn(
@@ -69,13 +68,9 @@ class PaperChainTest {
     if (a < 0) {
       return Double.POSITIVE_INFINITY;
     }
-    GeometryFactory jts = new GeometryFactory();
-    Coordinate[] ends = {at(led.get(a)), at(led.get(b))};
-    return jts.createLineString(ends).distance(jts.createPoint(at(p)));
-  }
-
-  private static Coordinate at(Vec p) {
-    return new Coordinate(p.x(), p.y());
+    Vec from = led.get(a);
+    Vec to = led.get(b);
+    return Line2D.ptSegDist(from.x(), from.y(), to.x(), to.y(), p.x(), p.y());
   }
 
   /** Steps of a few thousandths to some hundredths of a millimetre that bend, turn and stop. */
