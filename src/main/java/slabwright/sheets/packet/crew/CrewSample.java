@@ -2,6 +2,7 @@ package slabwright.sheets.packet.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slabwright.sheets.packet.PacketContents;
@@ -35,6 +36,16 @@ record CrewSample(PacketContents job, TimeFormat times, boolean timed) {
       lines.add(job.words().say("sheets.crew-sample.signed", signed(part.step())));
     }
     return lines;
+  }
+
+  /** Who began late ends late: what follows the panel is told by its clock time alone. */
+  Optional<String> dries(CrewDay.Work work) {
+    return work.last()
+        .step()
+        .task()
+        .keepOut()
+        .filter(k -> work.last().after().isEmpty())
+        .map(k -> job.words().say("sheets.crew-step.panel-dries", times.duration(k.after())));
   }
 
   /** As they are bought: a line for each colour. */

@@ -25,7 +25,6 @@ import slabwright.work.book.LayingTool;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
-import slabwright.work.days.WorkStep;
 import slabwright.work.days.WorkingWeek;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
@@ -283,12 +282,13 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
     putAway.before(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
     putAway.out(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
     if (work.first().step().task().type().kind() == StepKind.SAMPLE_PANEL) {
-      lines.addAll(new CrewSample(job, times, timed).told(work.first()));
+      CrewSample sample = new CrewSample(job, times, timed);
+      lines.addAll(sample.told(work.first()));
+      sample.dries(work).ifPresent(lines::add);
     }
     lines.addAll(amounts(work));
     restsUntil(work)
         .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));
-    panelDries(work).ifPresent(lines::add);
     if (work.first().before().isEmpty()) {
       machines(work.first().step().task().type()).ifPresent(lines::add);
     }
@@ -319,14 +319,6 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
                     "sheets.crew-step.machines",
                     names.get(0),
                     String.join(", ", names.subList(1, names.size()))));
-  }
-
-  /** Who began late ends late: what follows the panel is told by its clock time alone. */
-  private Optional<String> panelDries(CrewDay.Work work) {
-    WorkStep task = work.last().step().task();
-    return task.keepOut()
-        .filter(k -> task.type().kind() == StepKind.SAMPLE_PANEL && work.last().after().isEmpty())
-        .map(k -> job.words().say("sheets.crew-step.panel-dries", times.duration(k.after())));
   }
 
   private List<String> amounts(CrewDay.Work work) {
