@@ -24,7 +24,7 @@ final class PoseCandidates {
     }
   }
 
-  private final List<Pose> poses = new ArrayList<>();
+  private final PoseSet poses = new PoseSet();
   private final ScaleRange scales;
 
   private PoseCandidates(ScaleRange scales) {
@@ -46,7 +46,7 @@ final class PoseCandidates {
     for (Match a : matches.subList(0, early)) {
       matches.forEach(b -> c.pair(a, b));
     }
-    return c.poses;
+    return c.poses.list();
   }
 
   private List<Match> matches(RingMoments plan, List<RingMoments> drawn) {
@@ -76,7 +76,7 @@ final class PoseCandidates {
       double start = mirrored ? -from.angle() : from.angle();
       for (int n = 0; n < order; n++) {
         double turn = (to.angle() - start + 2 * Math.PI * n) / order;
-        add(Pose.taking(m.plan.centroid(), m.drawn.centroid(), m.scale(), turn, mirrored));
+        poses.add(Pose.taking(m.plan.centroid(), m.drawn.centroid(), m.scale(), turn, mirrored));
       }
     }
   }
@@ -95,20 +95,8 @@ final class PoseCandidates {
     }
     for (boolean mirrored : new boolean[] {false, true}) {
       double start = mirrored ? -from.angle() : from.angle();
-      add(Pose.taking(a.plan.centroid(), a.drawn.centroid(), scale, to.angle() - start, mirrored));
+      poses.add(
+          Pose.taking(a.plan.centroid(), a.drawn.centroid(), scale, to.angle() - start, mirrored));
     }
-  }
-
-  private void add(Pose pose) {
-    if (poses.stream().noneMatch(p -> near(p, pose))) {
-      poses.add(pose);
-    }
-  }
-
-  private static boolean near(Pose a, Pose b) {
-    double s = Math.max(a.scale(), b.scale());
-    return a.mirrored() == b.mirrored()
-        && Math.hypot(a.re() - b.re(), a.im() - b.im()) < 0.01 * s
-        && Math.hypot(a.dx() - b.dx(), a.dy() - b.dy()) < 5 * s;
   }
 }
