@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import slabwright.units.QuarterHour;
@@ -21,8 +22,8 @@ class VapourLeftTest {
   private static final List<VapourLeft> LEFT = VapourLeft.of(PLAN);
 
   /** The last told end of each day, reckoned here anew. */
-  private static TreeMap<LocalDate, LocalDateTime> ends() {
-    TreeMap<LocalDate, LocalDateTime> ends = new TreeMap<>();
+  private static Map<LocalDate, LocalDateTime> ends() {
+    Map<LocalDate, LocalDateTime> ends = new TreeMap<>();
     for (ScheduledStep s : DAYS.steps()) {
       for (TimeSpan t : s.spans()) {
         LocalDateTime from = QuarterHour.up(t.start());
@@ -38,7 +39,7 @@ class VapourLeftTest {
 
   @Test
   void each_day_whose_vapour_outlasts_the_crew_is_told_and_no_other() {
-    TreeMap<LocalDate, LocalDateTime> ends = ends();
+    Map<LocalDate, LocalDateTime> ends = ends();
     for (LocalDate day : ends.keySet()) {
       boolean out =
           DAYS.steps().stream()
