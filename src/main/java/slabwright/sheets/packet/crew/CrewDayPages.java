@@ -126,7 +126,8 @@ final class CrewDayPages {
     boolean last = false;
     while (!last) {
       List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
-      int to = take(rows, next, room - forPicture() - foot.height() - GAP);
+      double least = Math.min(forPicture(), SMALLEST_PICTURE + GAP);
+      int to = take(rows, next, room - least - foot.height() - GAP);
       last = to == rows.size();
       to = last ? to : Math.min(take(rows, next, room - forPicture()), rows.size() - 1);
       double y = lay(inks, rows.subList(next, to), top);
