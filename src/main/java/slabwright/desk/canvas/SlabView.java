@@ -42,6 +42,7 @@ public final class SlabView extends Region {
   private final ActiveTool tools;
   private final SlabLayers layers;
   private final UnderlayLayer underlay;
+  private boolean unread;
   private final ExpectedLookLayer expected;
   private final InkCache marks = new InkCache((g, inks) -> lay(g, inks, tone()));
   private final InkCache hand = new InkCache((g, inks) -> lay(g, inks, tone()));
@@ -76,7 +77,7 @@ public final class SlabView extends Region {
     this.pictures = pictures;
     this.tools = tools;
     this.layers = layers;
-    underlay = new UnderlayLayer(layers::plan, this::repaint);
+    underlay = new UnderlayLayer(layers::plan, this::traced);
     expected = new ExpectedLookLayer(look);
     look.changed().subscribe(this::repaint);
     setId("slab");
@@ -161,6 +162,7 @@ public final class SlabView extends Region {
   public void fit() {
     Optional<FloorPicture> p = pictures.picture();
     Bounds traced = underlay.bounds(bench.desk().shown().underlay());
+    unread = traced.isEmpty() && bench.desk().shown().underlay().isPresent();
     Bounds all = p.map(FloorPicture::bounds).orElse(Bounds.EMPTY).including(traced);
     if (!all.isEmpty()) {
       centred = true;
@@ -169,6 +171,14 @@ public final class SlabView extends Region {
       setViewport(Viewport.fitting(all, box()));
       fittedAs = viewport;
     }
+  }
+
+  /** A picture that was not read yet when the whole was asked for belongs to it. */
+  private void traced() {
+    if (unread && viewport.equals(fittedAs)) {
+      fit();
+    }
+    repaint();
   }
 
   /** All floor areas in view. */
