@@ -129,7 +129,8 @@ final class CrewDayPages {
       double least = Math.min(forPicture(), SMALLEST_PICTURE + GAP);
       int to = take(rows, next, room - least - foot.height() - GAP);
       last = to == rows.size();
-      to = last ? to : Math.min(take(rows, next, room - forPicture()), rows.size() - 1);
+      int most = Math.min(take(rows, next, room - forPicture()), day.lastWork());
+      to = last ? to : Math.max(next + 1, most);
       double y = lay(inks, rows.subList(next, to), top);
       if (last) {
         inks.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
