@@ -122,4 +122,20 @@ class PapersAgreeTest {
     assertThat(all(Packet.CREW, JOB))
         .contains("Where: page Air and gas meter. Write it down: page Gas meter readings.");
   }
+
+  @Test
+  void what_has_no_date_yet_is_not_needed_by_it() {
+    PacketContents bike = SheetSamples.sample("bike-workshop").job(PaperSize.A4);
+    assertThat(all(Packet.OFFICE, bike))
+        .contains("no date yet: Vacuum bags")
+        .doesNotContain("by no date yet");
+  }
+
+  @Test
+  void a_trench_of_unknown_height_is_told_in_the_order_of_the_work() {
+    PacketContents depot = SheetSamples.sample("depot-floor").job(PaperSize.A4);
+    assertThat(all(Packet.CREW, depot).replace('\n', ' '))
+        .contains("first measure its height, then grind")
+        .doesNotContain("by hand first");
+  }
 }
