@@ -76,6 +76,8 @@ class PapersAgreeTest {
         .contains("continúa desde el lunes 7 de diciembre")
         .contains("no antes del lunes 14 de diciembre a las 19:30")
         .contains("lea el medidor de gas hasta las 16:15")
+        .contains("retroceda hasta main doors")
+        .contains("Trazo de Heron ring: marque")
         .doesNotContain("medidor esté libre");
     assertThat(all(Packet.CLIENT, SPANISH)).doesNotContain("tenga quien tenga una");
   }
@@ -101,6 +103,13 @@ class PapersAgreeTest {
     assertThat(last.substring(last.indexOf("Pack up outside")))
         .contains("for B the gas meter comes first, every 15 min; this only in between");
     assertThat(all(Packet.CREW, JOB).split("comes first, every 15 min", -1)).hasSize(2);
+  }
+
+  @Test
+  void the_reading_at_which_all_leave_is_written_alike_for_crew_and_fire() {
+    assertThat(all(Packet.CREW, JOB)).contains("10 % of LEL or 2,500 ppm");
+    assertThat(all(Packet.FIRE_AND_SAFETY, JOB)).contains("At 2,500 ppm everybody is out");
+    assertThat(all(Packet.FIRE_AND_SAFETY, SPANISH)).contains("En 2,500 ppm todos afuera");
   }
 
   @Test
