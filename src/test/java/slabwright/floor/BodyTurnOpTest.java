@@ -61,7 +61,7 @@ class BodyTurnOpTest {
     assertThat(getsRound(900, 1_200, 1, bound + 12)).isFalse();
   }
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void a_rectangle_gets_round_a_corner_exactly_up_to_the_closed_form(@ForAll long seed) {
     Random random = new Random(seed);
     double a = 700 + 900 * random.nextDouble();
@@ -118,7 +118,7 @@ class BodyTurnOpTest {
     assertThat(r.lost()).isNotEmpty();
   }
 
-  @Property(tries = 40)
+  @Property(tries = 20)
   void what_is_reached_lies_between_two_floods_of_a_raster_of_headings(@ForAll long seed) {
     isBetweenFloods(seed);
   }

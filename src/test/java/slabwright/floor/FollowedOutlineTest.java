@@ -70,7 +70,7 @@ class FollowedOutlineTest {
 
   @Test
   void proud_trenches_and_a_second_machine_are_followed_too() {
-    assertFollowed(busy(outOfSquare()), 20, area -> moved(area, 200));
+    assertFollowed(busy(outOfSquare()), 10, area -> moved(area, 200));
   }
 
   @Test

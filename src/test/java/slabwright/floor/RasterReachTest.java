@@ -45,7 +45,7 @@ class RasterReachTest {
     reach_lies_between_two_flood_fills(seed);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void reach_lies_between_two_flood_fills(@ForAll long seed) {
     RandomFloors random = new RandomFloors(seed);
     double body = random.between(400, 900);

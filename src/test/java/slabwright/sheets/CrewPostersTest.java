@@ -98,14 +98,17 @@ class CrewPostersTest {
         .hasSize(2 + 1);
   }
 
+  /** Who packs up and leaves, outdoors, is on no floor. */
   @Test
-  void every_page_of_a_day_shows_where_and_tells_the_whole_floor_beside_a_graphic() {
+  void every_page_with_work_on_a_floor_shows_where_and_tells_the_whole_floor_beside_a_graphic() {
     List<PrintedPage> days =
         pages(PaperSize.LETTER).stream()
             .takeWhile(p -> p.drawing().bounds().height() > p.drawing().bounds().width())
             .toList();
     assertThat(days).hasSizeGreaterThan(9);
     assertThat(days)
+        .filteredOn(p -> !words(p).startsWith("Thursday, Dec 17, continued"))
+        .hasSize(days.size() - 1)
         .allSatisfy(
             p -> assertThat(words(p)).as(p.name()).containsPattern("work here|whole floor"));
     assertThat(days)

@@ -242,7 +242,7 @@ class WorkPlanTest {
     Slab hot = s.withAirC(OptionalDouble.of(35));
     WorkPlan plan = WorkSamples.plan(with(hallOf(SITE).withSlab(hot)));
     assertThat(Said.of(hall(plan).coat("topcoat").orElseThrow().batches().text(Object::toString)))
-        .contains("working time of topcoat")
+        .contains("\"working time\" of topcoat")
         .contains("35 °C");
   }
 

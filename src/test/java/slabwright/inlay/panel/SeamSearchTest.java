@@ -26,7 +26,7 @@ class SeamSearchTest {
           .withPitch(120)
           .withWeights(WEIGHTS);
 
-  @Property(tries = 5, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 3, shrinking = ShrinkingMode.OFF)
   void the_best_seams_cost_what_trying_all_of_them_finds(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     assertBestOfAll(seed);

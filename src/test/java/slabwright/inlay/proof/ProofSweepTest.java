@@ -36,7 +36,7 @@ class ProofSweepTest {
 
   @Test
   void of_random_drawings_none_above_a_limit_is_called_right() {
-    sweep(63, 41);
+    sweep(42, 41);
   }
 
   @Test

@@ -47,11 +47,11 @@ class ReturnedDrawingsTest {
     assertThat(judged(1)).isEqualTo(expected());
   }
 
-  /** Every form in its right state, and every seventh of the faults. */
+  /** Every form in its right state, and every tenth of the faults. */
   @Test
-  void a_seventh_of_the_returned_drawings_is_judged_as_the_table_says() throws IOException {
+  void a_tenth_of_the_returned_drawings_is_judged_as_the_table_says() throws IOException {
     List<String> table = expected().lines().toList();
-    assertThat(judged(7).lines()).hasSizeGreaterThan(20).isSubsetOf(table);
+    assertThat(judged(10).lines()).hasSizeGreaterThan(20).isSubsetOf(table);
   }
 
   /** The table of every so manieth fault. */

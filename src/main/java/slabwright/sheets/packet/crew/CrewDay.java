@@ -69,18 +69,6 @@ record CrewDay(int number, LocalDate on, List<Entry> entries) {
     return new CrewDay(number, on, entries.subList(from, to));
   }
 
-  /**
-   * Where the last step stands among the entries, for what comes after it has no place that a
-   * picture shows; that of the last entry where there is none.
-   */
-  int lastWork() {
-    int i = entries.size() - 1;
-    while (i >= 0 && !(entries.get(i) instanceof Work)) {
-      i--;
-    }
-    return i < 0 ? entries.size() - 1 : i;
-  }
-
   List<Work> work() {
     return entries.stream().filter(Work.class::isInstance).map(Work.class::cast).toList();
   }

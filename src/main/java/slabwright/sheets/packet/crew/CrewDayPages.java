@@ -126,11 +126,11 @@ final class CrewDayPages {
     boolean last = false;
     while (!last) {
       List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
-      double least = Math.min(forPicture(), SMALLEST_PICTURE + GAP);
-      int to = take(rows, next, room - least - foot.height() - GAP);
+      int to = take(rows, next, room - forPicture() - foot.height() - GAP);
       last = to == rows.size();
-      int most = Math.min(take(rows, next, room - forPicture()), day.lastWork());
-      to = last ? to : Math.max(next + 1, most);
+      // A day's last row goes on in company: by itself it may be on no floor.
+      to = Math.min(take(rows, next, room - forPicture()), rows.size() - (last ? 0 : 2));
+      to = Math.max(to, next + 1);
       double y = lay(inks, rows.subList(next, to), top);
       if (last) {
         inks.addAll(foot.at(body.minX(), body.maxY() - foot.height()));

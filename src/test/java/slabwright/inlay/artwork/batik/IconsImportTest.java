@@ -25,15 +25,25 @@ class IconsImportTest {
   private static final double WIDTH_MM = 1000;
 
   @Test
+  void every_fourth_icon_is_read() throws IOException {
+    assertRead(4);
+  }
+
+  @Test
+  @Tag("long")
   void every_icon_is_read() throws IOException {
+    assertRead(1);
+  }
+
+  private static void assertRead(int every) throws IOException {
     List<String> failures = new ArrayList<>();
-    Map<String, byte[]> icons = Icons.all();
-    for (Map.Entry<String, byte[]> icon : icons.entrySet()) {
-      if (read(icon) instanceof ArtworkRefusal r) {
+    int i = 0;
+    for (Map.Entry<String, byte[]> icon : Icons.all().entrySet()) {
+      if (i++ % every == 0 && read(icon) instanceof ArtworkRefusal r) {
         failures.add(Words.english().say(r.message()));
       }
     }
-    assertThat(icons).hasSizeGreaterThan(2000);
+    assertThat(i).isGreaterThan(2000);
     assertThat(failures).isEmpty();
   }
 
