@@ -103,7 +103,7 @@ class EdgeTallyTest {
     assertThat(work.area()).isCloseTo(400 * 5_000, within(1.0));
     assertThat(work.handFound()).isCloseTo(work.area(), within(1.0));
     assertThat(WORDS.say(work.due()))
-        .isEqualTo("measure its height, then grind flush by hand first");
+        .isEqualTo("first measure its height, then grind flush by hand");
   }
 
   private static EdgeTally tally(FloorArea area) {

@@ -109,6 +109,16 @@ class CrewLanguageTest {
     fits(HALL, Packet.FIRE_AND_SAFETY, paper);
   }
 
+  /** Ten cautions lay over what stands against it, and over its first row. */
+  @Test
+  void of_a_stopped_job_the_reasons_and_every_row_are_read_in_spanish_too() {
+    SheetSamples bike = SheetSamples.sample("bike-workshop");
+    fits(bike, Packet.CREW, PaperSize.A4);
+    List<PrintedPage> pages = PacketSet.of(Packet.CREW, job(bike, PaperSize.A4)).pages();
+    assertThat(words(pages.get(0))).contains("No empiece esta obra", "Detenido, no se hace");
+    assertThat(words(pages.get(1))).contains("Hoy, en este orden", "Descargue e instale");
+  }
+
   @Tag("long")
   @ParameterizedTest
   @CsvSource({

@@ -402,7 +402,7 @@ class CrewPagesTest {
       assertThat(words.indexOf("\n9\n", order)).isNegative();
       if (words.contains("Mist coat")) {
         List<Integer> places =
-            Stream.of("No flame", "Air first", "No mask for vapor is named", "Cords")
+            Stream.of("no flame", "Air first", "No mask for vapor is named", "Cords")
                 .map(w -> words.indexOf(w, order))
                 .toList();
         assertThat(places).as(page.name()).isSorted().allMatch(i -> i > order);

@@ -94,7 +94,7 @@ class CrewPostersTest {
   @Test
   void a_sprayed_floor_says_where_to_begin_and_by_which_door_one_comes_out() {
     String said = CrewPacket.html(HALL.job(PaperSize.LETTER));
-    assertThat(said.split("Begin farthest from main doors and back out toward it", -1))
+    assertThat(said.split("Begin farthest from main doors and back out to main doors", -1))
         .hasSize(2 + 1);
   }
 
@@ -140,7 +140,7 @@ class CrewPostersTest {
     assertThat(stopped).noneMatch(p -> p.title().startsWith("Rolling"));
     String said = stopped.stream().flatMap(CrewPostersTest::texts).collect(Collectors.joining(" "));
     assertThat(said).contains("Roll Two-part clear topcoat", "Batch 1; mix 3.79 L");
-    assertThat(said).contains("Begin farthest from shop door and back out toward it; nobody");
+    assertThat(said).contains("Begin farthest from shop door and back out to shop door; nobody");
     assertThat(said).doesNotContain("poster Rolling").doesNotContainPattern("lanes \\d");
     assertThat(pages(PaperSize.LETTER)).anyMatch(p -> p.title().startsWith("Rolling"));
     assertThat(pages(PaperSize.LETTER)).anyMatch(p -> words(p).contains("poster Rolling"));

@@ -108,7 +108,7 @@ class IgnitionCheckTest {
     assertThat(all(indoors()))
         .contains("Stop at 500 ppm of acetone")
         .contains("2 % of LEL")
-        .contains("At 2500 ppm everybody is out")
+        .contains("At 2,500 ppm everybody is out")
         .contains("A. (invented) reads a gas meter in ppm, from outside and at the floor")
         .contains("every 15 minutes")
         .contains("corrected for acetone");

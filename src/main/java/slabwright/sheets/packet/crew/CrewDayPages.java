@@ -99,15 +99,30 @@ final class CrewDayPages {
     if (left >= -GAP && (alone || hasPicture(day, text, left))) {
       return List.of(draft.withInks(single(day, text, top, rows, foot)));
     }
-    int fit = take(rows, 0, room - forPicture());
+    if (first && room < rows.stream().limit(1).mapToDouble(Strip::height).sum()) {
+      return reasonsFirst(draft, day, text, top);
+    }
+    int fit = Strip.take(rows, 0, room - forPicture());
     int next = Math.min(fit, Math.max(1, rows.size() - LEAST_ROWS));
     List<Ink> inks = new ArrayList<>(top.at(body.minX(), body.minY()));
-    double y = lay(inks, rows.subList(0, next), body.minY() + top.height());
+    double y = Strip.lay(inks, body.minX(), rows.subList(0, next), body.minY() + top.height());
     cautionsAndPicture(day.rows(0, next), text, y + GAP, body.maxY(), inks);
     List<PageDraft> pages = new ArrayList<>(List.of(draft.withInks(inks)));
     Strip stops = cautions(List.of(), text.stops(), body.width());
     more(day.rows(next, rows.size()), brief, rows.subList(next, rows.size()), stops, foot)
         .forEach(m -> pages.add(draft.continued(m, context.words())));
+    return pages;
+  }
+
+  /** What stands against the job apart, where the day's cautions would lie over it. */
+  private List<PageDraft> reasonsFirst(
+      PageDraft draft, CrewDay day, CrewDayText text, Strip reasons) {
+    Strip stops = cautions(List.of(), text.stops(), body.width());
+    List<Ink> inks = new ArrayList<>(reasons.at(body.minX(), body.minY()));
+    inks.addAll(stops.at(body.minX(), body.maxY() - stops.height()));
+    List<PageDraft> pages = new ArrayList<>(List.of(draft.withInks(inks)));
+    drafts(day, text, Optional.empty(), false)
+        .forEach(p -> pages.add(draft.continued(p.inks(), context.words())));
     return pages;
   }
 
@@ -126,12 +141,12 @@ final class CrewDayPages {
     boolean last = false;
     while (!last) {
       List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
-      int to = take(rows, next, room - forPicture() - foot.height() - GAP);
+      int to = Strip.take(rows, next, room - forPicture() - foot.height() - GAP);
       last = to == rows.size();
       // A day's last row goes on in company: by itself it may be on no floor.
-      to = Math.min(take(rows, next, room - forPicture()), rows.size() - (last ? 0 : 2));
+      to = Math.min(Strip.take(rows, next, room - forPicture()), rows.size() - (last ? 0 : 2));
       to = Math.max(to, next + 1);
-      double y = lay(inks, rows.subList(next, to), top);
+      double y = Strip.lay(inks, body.minX(), rows.subList(next, to), top);
       if (last) {
         inks.addAll(foot.at(body.minX(), body.maxY() - foot.height()));
       }
@@ -148,7 +163,7 @@ final class CrewDayPages {
   private List<Ink> single(
       CrewDay day, CrewDayText text, Strip alerts, List<Strip> rows, Strip foot) {
     List<Ink> inks = new ArrayList<>(alerts.at(body.minX(), body.minY()));
-    double y = lay(inks, rows, body.minY() + alerts.height());
+    double y = Strip.lay(inks, body.minX(), rows, body.minY() + alerts.height());
     double footTop = body.maxY() - foot.height();
     inks.addAll(foot.at(body.minX(), footTop));
     cautionsAndPicture(day, text, y + GAP, footTop - GAP, inks);
@@ -199,25 +214,6 @@ final class CrewDayPages {
       inks.addAll(narrow.at(x, beside));
       picture(day, new Bounds(body.minX(), beside, x - GAP, bottom), inks);
     }
-  }
-
-  /** How many rows from this one fit the height; at least one. */
-  private static int take(List<Strip> rows, int from, double room) {
-    double y = 0;
-    int i = from;
-    while (i < rows.size() && (y + rows.get(i).height() <= room || i == from)) {
-      y += rows.get(i++).height();
-    }
-    return i;
-  }
-
-  private double lay(List<Ink> inks, List<Strip> rows, double top) {
-    double y = top;
-    for (Strip r : rows) {
-      inks.addAll(r.at(body.minX(), y));
-      y += r.height();
-    }
-    return y;
   }
 
   /** The floor areas of a page's rows, all where there is none. */

@@ -213,6 +213,10 @@ final class CrewDayTexts {
    */
   private List<String> details(CrewDay.Work w) {
     List<String> lines = new ArrayList<>(steps.details(w));
+    planned
+        .filter(p -> isTimed())
+        .flatMap(p -> new MeterMeanwhile(job, p).told(w))
+        .ifPresent(lines::add);
     ScheduledStep done = w.last().step();
     if (!isTimed() || w.last().after().isEmpty()) {
       planned.map(DayPlan::steps).orElse(List.of()).stream()
@@ -220,6 +224,7 @@ final class CrewDayTexts {
           .filter(x -> x.after().equals(done.task().id()) && !x.atLeast().isZero())
           .max(Comparator.comparing(StepWait::atLeast))
           .filter(x -> !isTimed() || x.atMost().isEmpty())
+          .filter(x -> !new CrewSample(job, times, isTimed()).tells(w, x.atLeast()))
           .ifPresent(x -> wait(lines, rest(done, x)));
     }
     return lines;
@@ -317,8 +322,10 @@ final class CrewDayTexts {
     if (isTimed()) {
       lines.addAll(windows(day));
     }
+    // between two days of solvent too: its cans stand there that night
     boolean solvent =
-        day.steps().stream().anyMatch(s -> MeterWatch.isAskedFor(plan, s.task().type()));
+        days.subList(0, next).stream().anyMatch(this::isWithSolvent)
+            && days.subList(next - 1, days.size()).stream().anyMatch(this::isWithSolvent);
     if (isTimed() && solvent && next < days.size()) {
       new SolventNight(job).brief().ifPresent(lines::add);
     }
@@ -326,6 +333,10 @@ final class CrewDayTexts {
       lines.add(words.say("sheets.crew-day.notice", WorkPlan.NOTICE, plan.book().origin()));
     }
     return lines;
+  }
+
+  private boolean isWithSolvent(CrewDay day) {
+    return day.steps().stream().anyMatch(s -> MeterWatch.isAskedFor(plan, s.task().type()));
   }
 
   /** Coats of today whose next coat has a last moment. */

@@ -1,5 +1,6 @@
 package slabwright.sheets.packet.crew;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +12,11 @@ import slabwright.work.AreaWorkPlan;
 import slabwright.work.book.Product;
 import slabwright.work.book.ProductKind;
 import slabwright.work.coat.CoatPlan;
+import slabwright.work.days.KeepOut;
 import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.handover.BuyList;
+import slabwright.work.step.StepKind;
 
 /**
  * What has to be known for a sample panel: its dyes, where it may be, and when the client signs.
@@ -40,12 +43,24 @@ record CrewSample(PacketContents job, TimeFormat times, boolean timed) {
 
   /** Who began late ends late: what follows the panel is told by its clock time alone. */
   Optional<String> dries(CrewDay.Work work) {
+    return keptOut(work)
+        .map(d -> job.words().say("sheets.crew-step.panel-dries", times.duration(d)));
+  }
+
+  /** How long everybody is out once the panel is laid; empty before a break in it. */
+  private Optional<Duration> keptOut(CrewDay.Work work) {
     return work.last()
         .step()
         .task()
         .keepOut()
         .filter(k -> work.last().after().isEmpty())
-        .map(k -> job.words().say("sheets.crew-step.panel-dries", times.duration(k.after())));
+        .map(KeepOut::after);
+  }
+
+  /** Whether a wait stands under a row already, as the time that everybody is out. */
+  boolean tells(CrewDay.Work work, Duration wait) {
+    return work.last().step().task().type().kind() == StepKind.SAMPLE_PANEL
+        && keptOut(work).filter(wait::equals).isPresent();
   }
 
   /** As they are bought: a line for each colour. */

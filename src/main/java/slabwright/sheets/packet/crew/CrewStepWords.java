@@ -18,14 +18,11 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Mark;
 import slabwright.units.Message;
-import slabwright.units.QuarterHour;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.book.LayingTool;
 import slabwright.work.coat.CoatPlan;
-import slabwright.work.days.DayPlan;
 import slabwright.work.days.ScheduledStep;
-import slabwright.work.days.WorkingWeek;
 import slabwright.work.step.StepKind;
 import slabwright.work.step.StepMeans;
 import slabwright.work.step.StepPlace;
@@ -287,8 +284,10 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
       sample.dries(work).ifPresent(lines::add);
     }
     lines.addAll(amounts(work));
-    restsUntil(work)
-        .ifPresent(t -> lines.add(job.words().say("sheets.crew-step.rests-after", times.hour(t))));
+    CrewDays.days(job.work())
+        .filter(d -> timed)
+        .flatMap(d -> new CrewRest(job, times, d).told(work))
+        .ifPresent(lines::add);
     if (work.first().before().isEmpty()) {
       machines(work.first().step().task().type()).ifPresent(lines::add);
     }
@@ -331,18 +330,6 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
                     ? amounts.coat(work.first(), p)
                     : amounts.mist(work, p))
         .orElse(List.of());
-  }
-
-  /** Until when those rest who went on through the break, as a coat and a mist do. */
-  private Optional<LocalDateTime> restsUntil(CrewDay.Work work) {
-    Optional<WorkingWeek> hours = CrewDays.days(job.work()).filter(d -> timed).map(DayPlan::hours);
-    return hours.flatMap(
-        h ->
-            work.parts().stream()
-                .map(CrewDay.Part::step)
-                .filter(s -> !h.restAfter(s.spans()).isZero())
-                .map(s -> QuarterHour.up(s.end().plus(h.restAfter(s.spans()))))
-                .findFirst());
   }
 
   /** After the break of the day, or on a later one. */

@@ -18,4 +18,24 @@ record Strip(double height, List<Ink> inks) {
     both.addAll(at(0, top.height));
     return new Strip(top.height + height, both);
   }
+
+  /** How many rows from this one fit the height; at least one. */
+  static int take(List<Strip> rows, int from, double room) {
+    double y = 0;
+    int i = from;
+    while (i < rows.size() && (y + rows.get(i).height() <= room || i == from)) {
+      y += rows.get(i++).height();
+    }
+    return i;
+  }
+
+  /** Draws rows one under the other; gives where the last ends. */
+  static double lay(List<Ink> inks, double x, List<Strip> rows, double top) {
+    double y = top;
+    for (Strip r : rows) {
+      inks.addAll(r.at(x, y));
+      y += r.height;
+    }
+    return y;
+  }
 }

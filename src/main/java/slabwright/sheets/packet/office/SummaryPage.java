@@ -123,20 +123,25 @@ final class SummaryPage {
 
   /** What is used up and is no product, by when; empty without such. */
   private List<Block> supplies() {
-    Map<String, List<String>> byDay = new LinkedHashMap<>();
+    Map<Optional<LocalDate>, List<String>> byDay = new LinkedHashMap<>();
     SupplyLine.of(job.work()).stream()
         .sorted(Comparator.comparing(s -> s.neededOn().orElse(LocalDate.MAX)))
         .forEach(
             s ->
                 byDay
-                    .computeIfAbsent(date(s.neededOn()), d -> new ArrayList<>())
+                    .computeIfAbsent(s.neededOn(), d -> new ArrayList<>())
                     .add(
                         context.say(
                             "sheets.summary-page.used-up", s.what(), s.amount().text(m -> m))));
     List<String> lines = new ArrayList<>();
     byDay.forEach(
         (day, all) ->
-            lines.add(context.say("sheets.summary-page.used-up-by", day, String.join("; ", all))));
+            lines.add(
+                day.isPresent()
+                    ? context.say(
+                        "sheets.summary-page.used-up-by", date(day), String.join("; ", all))
+                    : context.say(
+                        "sheets.summary-page.used-up", date(day), String.join("; ", all))));
     return lines.isEmpty() ? List.of() : List.of(new DenseBlock(new BulletBlock(lines)));
   }
 
