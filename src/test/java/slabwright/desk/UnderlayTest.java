@@ -35,6 +35,7 @@ class UnderlayTest {
 
   @TempDir Path data;
 
+  private Path plan;
   private DeskUnderTest desk;
   private DeskGestures hands;
 
@@ -52,7 +53,7 @@ class UnderlayTest {
     Path folder = Files.createDirectories(data.resolve("camera"));
     Path file = folder.resolve("floor.png");
     ImageIO.write(photo, "png", file.toFile());
-    Path plan = TestSites.shed(data);
+    plan = TestSites.shed(data);
     desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()));
     hands = new DeskGestures(desk);
     DeskUnderTest.on(
@@ -108,6 +109,16 @@ class UnderlayTest {
   void the_whole_floor_is_shown_with_the_picture_it_is_traced_from() throws TimeoutException {
     hands.press(KeyCode.ESCAPE).press(KeyCode.SHORTCUT, KeyCode.DIGIT0);
     // The picture may still be read: it is in view when it is.
+    WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> DeskUnderTest.on(this::isPictureInView));
+  }
+
+  @Test
+  void a_plan_opened_with_a_picture_shows_all_of_it_once_it_is_read() throws TimeoutException {
+    hands.press(KeyCode.SHORTCUT, KeyCode.S);
+    desk.settle();
+    desk.close();
+    desk = DeskUnderTest.open(data, 1280, 800, List.of(plan.toString()));
+    hands = new DeskGestures(desk);
     WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> DeskUnderTest.on(this::isPictureInView));
   }
 
