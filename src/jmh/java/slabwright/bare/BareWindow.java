@@ -10,7 +10,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 
 /**
- * A window of JavaFX with the desk's theme and three controls: what the desk's start is held to.
+ * A window of JavaFX with the whole theme and three controls: what the desk's start is held to.
  */
 public final class BareWindow extends Application {
   /** Runs it. */
