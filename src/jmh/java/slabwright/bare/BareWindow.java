@@ -9,9 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 
-/**
- * A window of JavaFX with the whole theme and three controls: what the desk's start is held to.
- */
+/** A window of JavaFX with the whole theme and three controls: what the desk's start is held to. */
 public final class BareWindow extends Application {
   /** Runs it. */
   public static final class Start {
