@@ -53,15 +53,21 @@ final class FloorBefore {
   }
 
   private List<Region> passedOver(FloorWindow window) {
-    Region round = window.heads().region().minus(window.works().region());
+    Region works = window.works().region();
+    List<Region> round =
+        window.heads().boxes().stream().map(b -> Region.rectangle(b).minus(works)).toList();
     return base.asFound().reaches().stream()
         .map(
             r ->
-                r.middle()
-                    .about(window.heads().bounds())
-                    .intersect(round)
+                within(r.middle(), round)
                     .offset(r.machine().grinding().mm() / 2, base.tolerance(), window.figures()))
         .toList();
+  }
+
+  /** Box by box, as a window along walls has the whole hall in its bounds. */
+  private static Region within(Region middle, List<Region> round) {
+    return Region.union(
+        round.stream().map(piece -> middle.about(piece.bounds()).intersect(piece)).toList());
   }
 
   /** What surely hangs together round boxes that are shut. */
