@@ -42,6 +42,7 @@ import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.ClosedAir;
 import slabwright.work.MeterWatch;
+import slabwright.work.Presence;
 import slabwright.work.VapourLeft;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.EntryLimit;
@@ -206,6 +207,10 @@ class CrewPagesTest {
                         starts.add(
                             CLOCK.format(
                                 QuarterHour.up(LocalDateTime.parse(span.get("start").asText()))))));
+    // the crew sets up from the hour that it is paid from
+    Presence.of(job.work().days().maybe().orElseThrow(), job.work().book()).days().stream()
+        .map(d -> CLOCK.format(d.span().start()))
+        .forEach(starts::add);
     // and the row of whoever stays or hands over where vapour outlasts a day's work
     VapourLeft.of(job.work()).forEach(l -> starts.add(CLOCK.format(l.from())));
     List<PrintedPage> days = days(pages(job));

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import slabwright.units.SortedCopy;
 import slabwright.work.ClosedAir;
 import slabwright.work.VapourLeft;
 import slabwright.work.days.ScheduledStep;
@@ -49,6 +51,17 @@ record CrewDay(int number, LocalDate on, List<Entry> entries) {
   /** People are out of a floor area until its air is clear. */
   record Closed(ClosedAir air, TimeSpan span) implements Entry {}
 
+  /**
+   * The crew is there before the first row and sets up.
+   *
+   * @param persons by number from 0
+   */
+  record Opening(TimeSpan span, Set<Integer> persons) implements Entry {
+    Opening {
+      persons = SortedCopy.of(persons);
+    }
+  }
+
   /** Vapour that still counts when the crew leaves. */
   record Left(VapourLeft air, TimeSpan span) implements Entry {}
 
@@ -67,6 +80,16 @@ record CrewDay(int number, LocalDate on, List<Entry> entries) {
   /** The same day with only the entries of these rows, the last not among them. */
   CrewDay rows(int from, int to) {
     return new CrewDay(number, on, entries.subList(from, to));
+  }
+
+  /** Whether no more than one row tells of something to do or to keep out of. */
+  boolean isShort() {
+    return entries.stream().filter(e -> !(e instanceof Opening)).count() < 2;
+  }
+
+  /** Whether its first row tells of setting up: it stands with the one after it. */
+  boolean isOpened() {
+    return !entries.isEmpty() && entries.get(0) instanceof Opening;
   }
 
   List<Work> work() {

@@ -95,15 +95,15 @@ final class CrewDayPages {
     double all = rows.stream().mapToDouble(Strip::height).sum();
     double room = body.height() - top.height() - cautions.height() - GAP;
     double left = room - all - foot.height() - 2 * GAP;
-    boolean alone = rows.size() < 2;
-    if (left >= -GAP && (alone || hasPicture(day, text, left))) {
+    if (left >= -GAP && (day.isShort() || hasPicture(day, text, left))) {
       return List.of(draft.withInks(single(day, text, top, rows, foot)));
     }
     if (first && room < rows.stream().limit(1).mapToDouble(Strip::height).sum()) {
       return reasonsFirst(draft, day, text, top);
     }
     int fit = Strip.take(rows, 0, room - forPicture());
-    int next = Math.min(fit, Math.max(1, rows.size() - LEAST_ROWS));
+    int least = day.isOpened() ? Math.min(2, Strip.take(rows, 0, room)) : 1;
+    int next = Math.max(least, Math.min(fit, rows.size() - LEAST_ROWS));
     List<Ink> inks = new ArrayList<>(top.at(body.minX(), body.minY()));
     double y = Strip.lay(inks, body.minX(), rows.subList(0, next), body.minY() + top.height());
     cautionsAndPicture(day.rows(0, next), text, y + GAP, body.maxY(), inks);

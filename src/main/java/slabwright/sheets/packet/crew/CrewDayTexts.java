@@ -19,10 +19,8 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.SolventNight;
 import slabwright.sheets.page.TimeFormat;
 import slabwright.site.FloorArea;
-import slabwright.site.job.DayForecast;
 import slabwright.site.job.JobCrew;
 import slabwright.units.Message;
-import slabwright.units.QuantityFormat;
 import slabwright.units.QuarterHour;
 import slabwright.words.Words;
 import slabwright.work.MeterWatch;
@@ -153,6 +151,8 @@ final class CrewDayTexts {
         last = Optional.of(row);
       } else if (e instanceof CrewDay.Closed c) {
         rows.add(row(c));
+      } else if (e instanceof CrewDay.Opening o) {
+        rows.add(new CrewOpening(job, times).row(day, o));
       } else if (e instanceof CrewDay.Left l) {
         LeftVapour words = new LeftVapour(job, times);
         rows.add(
@@ -314,7 +314,7 @@ final class CrewDayTexts {
               times.weekday(then.on().atStartOfDay(), plan.dated()),
               first));
       if (plan.dated()) {
-        forecast(then).ifPresent(lines::add);
+        new CrewForecast(job).of(then.on()).ifPresent(lines::add);
       }
     } else if (isTimed()) {
       lines.add(words.say("sheets.crew-day.last"));
@@ -356,31 +356,15 @@ final class CrewDayTexts {
   private String window(ScheduledStep done, ScheduledStep after, StepWait w) {
     LocalDateTime opens = done.end().plus(w.atLeast());
     LocalDateTime shuts = done.end().plus(w.atMost().orElseThrow());
-    return words.say(
-        "sheets.crew-day.window",
-        after.task().name(),
-        moment(opens, times.hourOfAnyDay(opens)),
-        moment(shuts, times.hourBeforeOfAnyDay(shuts)));
+    Message from = moment(opens, times.hourOfAnyDay(opens));
+    Message to = moment(shuts, times.hourBeforeOfAnyDay(shuts));
+    return after.task().abrading().isPresent()
+        ? words.say("sheets.crew-day.window-abrade", after.task().name(), from, to)
+        : words.say("sheets.crew-day.window", after.task().name(), from, to);
   }
 
   private Message moment(LocalDateTime t, String hour) {
     return Message.of("sheets.crew-day.moment", times.weekday(t, plan.dated()), hour);
-  }
-
-  private Optional<String> forecast(CrewDay day) {
-    return job.site().job().forecast().stream()
-        .filter(f -> f.on().equals(day.on()))
-        .filter(f -> f.lowC().isPresent() && f.highC().isPresent())
-        .findFirst()
-        .map(this::forecast);
-  }
-
-  private String forecast(DayForecast f) {
-    String low = QuantityFormat.temperature(f.lowC().getAsDouble(), job.site().units());
-    String high = QuantityFormat.temperature(f.highC().getAsDouble(), job.site().units());
-    return f.rain().isPresent()
-        ? words.say("sheets.crew-day.forecast-rain", low, high, f.rain().getAsDouble())
-        : words.say("sheets.crew-day.forecast", low, high);
   }
 
   /** Who the letters are, where the plan names them; else an empty sentence. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import slabwright.sheets.packet.MeterLines;
 import slabwright.work.ClosedAir;
+import slabwright.work.Presence;
 import slabwright.work.VapourLeft;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
@@ -48,6 +49,7 @@ final class CrewDays {
 
   private static List<CrewDay> of(DayPlan plan, WorkPlan work) {
     List<VapourLeft> left = VapourLeft.of(work);
+    List<Presence.Day> present = Presence.of(plan, work.book()).days();
     Map<LocalDate, List<CrewDay.Part>> byDay = new TreeMap<>();
     for (ScheduledStep s : plan.steps()) {
       List<TimeSpan> spans = s.spans();
@@ -64,9 +66,22 @@ final class CrewDays {
           left.stream()
               .filter(l -> l.from().toLocalDate().equals(day))
               .forEach(l -> out.add(new CrewDay.Left(l, new TimeSpan(l.from(), l.until()))));
+          opening(day, parts, present).ifPresent(out::add);
           days.add(day(days.size() + 1, day, parts, out));
         });
     return days;
+  }
+
+  /** From when the crew is paid for the day until the working day begins. */
+  private static Optional<CrewDay.Opening> opening(
+      LocalDate day, List<CrewDay.Part> parts, List<Presence.Day> present) {
+    LocalDateTime first =
+        parts.stream().map(p -> p.span().start()).min(Comparator.naturalOrder()).orElseThrow();
+    return present.stream()
+        .filter(p -> p.span().start().toLocalDate().equals(day))
+        .filter(p -> p.span().start().isBefore(first))
+        .findFirst()
+        .map(p -> new CrewDay.Opening(new TimeSpan(p.span().start(), first), p.persons()));
   }
 
   private static Optional<LocalDateTime> end(List<TimeSpan> spans, int i) {

@@ -1,5 +1,7 @@
 package slabwright.sheets.packet.crew;
 
+import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +21,9 @@ import slabwright.work.step.ToolKind;
  *
  * @param steps of all floor areas
  * @param closing the coats over which nobody packs up, of the floors that end with one
+ * @param begins the hour at which a working day begins, once the crew has set up
  */
-record CrewPutAway(List<ScheduledStep> steps, List<WorkStep> closing) {
+record CrewPutAway(List<ScheduledStep> steps, List<WorkStep> closing, LocalTime begins) {
   CrewPutAway {
     steps = List.copyOf(steps);
     closing = List.copyOf(closing);
@@ -28,7 +31,9 @@ record CrewPutAway(List<ScheduledStep> steps, List<WorkStep> closing) {
 
   static CrewPutAway of(WorkPlan plan) {
     return new CrewPutAway(
-        CrewDays.days(plan).map(DayPlan::steps).orElse(List.of()), plan.closing());
+        CrewDays.days(plan).map(DayPlan::steps).orElse(List.of()),
+        plan.closing(),
+        CrewDays.days(plan).map(d -> d.hours().from()).orElse(LocalTime.MIN));
   }
 
   /** Whether no other stencil of its graphic is laid after it is up. */
@@ -39,6 +44,22 @@ record CrewPutAway(List<ScheduledStep> steps, List<WorkStep> closing) {
         .filter(s -> s.task().type().isOn(type.areaId()))
         .filter(s -> s.task().type().subject().place().equals(type.subject().place()))
         .noneMatch(s -> s.start().isAfter(up.start()));
+  }
+
+  /**
+   * All that is done first, and that the plan has no time for it where the crew does not set up
+   * right before.
+   *
+   * @param timed whether the rows have hours
+   */
+  List<Message> told(CrewDay.Part part, boolean timed) {
+    List<Message> all = new ArrayList<>();
+    before(part).ifPresent(all::add);
+    out(part).ifPresent(all::add);
+    if (timed && !all.isEmpty() && part.span().start().toLocalTime().isAfter(begins)) {
+      all.add(Message.of("sheets.crew-put-away.no-time"));
+    }
+    return all;
   }
 
   /** What comes off before the first step that is laid without spraying; once a floor area. */

@@ -276,8 +276,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .filter(p -> !p.isEmpty())
         .distinct()
         .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
-    putAway.before(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
-    putAway.out(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
+    lines.addAll(putAway.told(work.first(), timed).stream().map(job.words()::say).toList());
     if (work.first().step().task().type().kind() == StepKind.SAMPLE_PANEL) {
       CrewSample sample = new CrewSample(job, times, timed);
       lines.addAll(sample.told(work.first()));
