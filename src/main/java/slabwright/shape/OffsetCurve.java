@@ -25,11 +25,41 @@ final class OffsetCurve {
   static Ring of(Ring ring, double distance, double tolerance) {
     OffsetCurve curve = new OffsetCurve(distance, tolerance);
     List<Vec> points = curve.smoothed(distinct(ring.points()));
+    return OffsetBays.isRugged(points, distance) ? curve.over(points) : curve.along(points);
+  }
+
+  /** As {@link #of}, over bays that a disc of the distance does not touch. */
+  static Ring overBays(Ring ring, double distance, double tolerance) {
+    OffsetCurve curve = new OffsetCurve(distance, tolerance);
+    return curve.over(curve.smoothed(distinct(ring.points())));
+  }
+
+  /** As {@link #of}, along each side however rugged the ring is. */
+  static Ring alongSides(Ring ring, double distance, double tolerance) {
+    OffsetCurve curve = new OffsetCurve(distance, tolerance);
+    return curve.along(curve.smoothed(distinct(ring.points())));
+  }
+
+  private Ring over(List<Vec> points) {
+    List<OffsetBays.Gap> gaps = OffsetBays.of(points, distance);
+    OffsetBays.Gap before = gaps.get(gaps.size() - 1);
+    for (OffsetBays.Gap gap : gaps) {
+      if (before.isSide() && gap.isSide()) {
+        corner(before.from(), gap.from(), gap.to());
+      } else {
+        touched(before.arriving(), gap.from(), gap.leaving());
+      }
+      before = gap;
+    }
+    return new Ring(out);
+  }
+
+  private Ring along(List<Vec> points) {
     int n = points.size();
     for (int i = 0; i < n && n > 1; i++) {
-      curve.corner(points.get((i + n - 1) % n), points.get(i), points.get((i + 1) % n));
+      corner(points.get((i + n - 1) % n), points.get(i), points.get((i + 1) % n));
     }
-    return new Ring(curve.out);
+    return new Ring(out);
   }
 
   /**
@@ -160,6 +190,18 @@ final class OffsetCurve {
       arc(at, in, turn);
     } else {
       through(before, at, after);
+    }
+  }
+
+  /** A corner at which a bay begins or ends, that the disc touches there. */
+  private void touched(Vec in, Vec at, Vec on) {
+    double turn = Math.atan2(in.cross(on), in.dot(on));
+    if (turn * distance >= 0) {
+      arc(at, in, turn);
+    } else {
+      out.add(at.plus(in.times(distance)));
+      out.add(at);
+      out.add(at.plus(on.times(distance)));
     }
   }
 

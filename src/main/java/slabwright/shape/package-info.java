@@ -16,7 +16,7 @@
  * Renoding} (later passes) and {@link NodedSegments}; {@link ArrangementEdges}, {@link HalfEdges},
  * {@link Cycles}, {@link Nesting}, {@link FaceTable}, {@link FaceTraversal}; {@link
  * WindingNumbers}, {@link DissolveOp}, {@link RingFill}, {@link RingSimplifier}, {@link
- * OffsetCurve}, {@link Growth}, {@link GrownCells}, {@link Overlay}, {@link SegmentGeometry};
- * {@link Jts} is the only bridge.
+ * OffsetCurve}, {@link OffsetBays}, {@link Growth}, {@link GrownCells}, {@link Overlay}, {@link
+ * SegmentGeometry}; {@link Jts} is the only bridge.
  */
 package slabwright.shape;
