@@ -39,6 +39,9 @@ final class JobCommand implements Callable<Integer> {
   @Option(names = "--paper", paramLabel = "NAME")
   private String paper;
 
+  @Option(names = "--no-pictures")
+  private boolean noPictures;
+
   @Option(names = "--accept-font")
   private boolean acceptFont;
 
@@ -76,7 +79,8 @@ final class JobCommand implements Callable<Integer> {
     List<String> said = new ArrayList<>();
     usable.leftOut().forEach(m -> said.add(words.say(m)));
     JobFiles.Added added =
-        new JobFiles(result, plan, issued, chosen, acceptFont, words, crew, clock).addTo(folder);
+        new JobFiles(result, plan, issued, chosen, !noPictures, acceptFont, words, crew, clock)
+            .addTo(folder);
     said.addAll(added.notCut());
     List<PartFaults.PartFault> faults =
         Stream.concat(usable.faults().stream(), added.faults().stream()).distinct().toList();

@@ -78,6 +78,23 @@ class JobCommandTest {
     assertThat(work.get("shopBook").asText()).contains("invented");
   }
 
+  /** What is cut says the second at which it was made, in its PDF. */
+  @Test
+  void without_pictures_every_file_but_the_clients_packet_is_the_same_byte_for_byte()
+      throws IOException {
+    Path to = folder.resolve("job");
+    assertThat(run("job", PLAN, "--no-pictures", "--out", to.toString())).isZero();
+    assertThat(files(to)).isEqualTo(files(whole()));
+    assertThat(Files.size(to.resolve("1-client.pdf")))
+        .isLessThan(Files.size(whole().resolve("1-client.pdf")));
+    for (String file : files(to)) {
+      boolean stamped = file.startsWith("cut-") && file.matches(".*\\.(pdf|zip)");
+      if (!file.equals("1-client.pdf") && !stamped) {
+        assertThat(Files.mismatch(to.resolve(file), whole().resolve(file))).as(file).isEqualTo(-1);
+      }
+    }
+  }
+
   @Test
   void nothing_of_a_job_shows_a_message_that_was_not_put_into_words() throws IOException {
     Path to = whole();

@@ -89,6 +89,7 @@ final class PlanTarget implements FuzzTarget {
                 plan,
                 Optional.of(plan),
                 PaperSize.A3,
+                true,
                 false,
                 Words.english(),
                 Optional.empty(),

@@ -25,6 +25,7 @@ import slabwright.work.AreaResult;
  *
  * @param plan the file that graphics are relative to
  * @param issued the plan whose last release the client's change order is against; empty for none
+ * @param pictured whether the client's floors are painted as they should look
  * @param fontAccepted whether letters in a substitute font are accepted
  * @param crew the crew's words, when it reads another language than the lead
  * @param clock says the day and moment the files are made
@@ -34,6 +35,7 @@ public record JobFiles(
     Path plan,
     Optional<Path> issued,
     PaperSize paper,
+    boolean pictured,
     boolean fontAccepted,
     Words words,
     Optional<Words> crew,
@@ -67,7 +69,7 @@ public record JobFiles(
     PartFaults faults = new PartFaults();
     BesideTask<Added> cut = BesideTask.start(() -> cutFiles(folder));
     BesideTask<List<PartFaults.PartFault>> sheets = BesideTask.start(() -> sheets(folder, today));
-    PacketFiles packets = PacketFiles.of(result, paper, today, words, crew);
+    PacketFiles packets = PacketFiles.of(result, paper, today, words, crew).pictured(pictured);
     faults.addAll((issued.isPresent() ? packets.since(issued.get()) : packets).addTo(folder));
     NamedFiles files = files(faults);
     files.numbers(folder);

@@ -32,6 +32,7 @@ import slabwright.words.Words;
  *
  * @param crew the crew's words, when it reads another language than the lead
  * @param agreed what a release said otherwise, for the client's change order
+ * @param pictured whether the client's floors are painted as they should look
  */
 record PacketFiles(
     SiteResult result,
@@ -39,7 +40,8 @@ record PacketFiles(
     LocalDate date,
     Words words,
     Optional<Words> crew,
-    Optional<AgreedBefore> agreed) {
+    Optional<AgreedBefore> agreed,
+    boolean pictured) {
   /** The index's file name. */
   static final String INDEX = "index.html";
 
@@ -52,12 +54,18 @@ record PacketFiles(
   /** The packets of a day, with no change order. */
   static PacketFiles of(
       SiteResult result, PaperSize paper, LocalDate date, Words words, Optional<Words> crew) {
-    return new PacketFiles(result, paper, date, words, crew, Optional.empty());
+    return new PacketFiles(result, paper, date, words, crew, Optional.empty(), true);
   }
 
   /** With a change order where the plan's last release said something else. */
   public PacketFiles since(Path plan) throws IOException {
-    return new PacketFiles(result, paper, date, words, crew, PlanComparison.agreed(result, plan));
+    Optional<AgreedBefore> said = PlanComparison.agreed(result, plan);
+    return new PacketFiles(result, paper, date, words, crew, said, pictured);
+  }
+
+  /** With the client's floors in lines where they are not to be painted. */
+  PacketFiles pictured(boolean painted) {
+    return new PacketFiles(result, paper, date, words, crew, agreed, painted);
   }
 
   /**
@@ -85,7 +93,8 @@ record PacketFiles(
         date,
         words,
         agreed,
-        PinnedPhotos.of(result));
+        PinnedPhotos.of(result),
+        pictured);
   }
 
   /**

@@ -24,6 +24,8 @@ import slabwright.work.WorkPlan;
  * @param date the day printed in the title strips
  * @param words of the language the packet is read in
  * @param photos of places, in the plan's order
+ * @param pictured whether floors are shown painted as they should look; else as a plan in lines,
+ *     and the page says so
  * @param agreed what a release agreed that is no longer so; empty when there is none
  */
 @RecordBuilder
@@ -35,7 +37,8 @@ public record PacketContents(
     LocalDate date,
     Words words,
     Optional<AgreedBefore> agreed,
-    List<PrintedPhoto> photos)
+    List<PrintedPhoto> photos,
+    boolean pictured)
     implements PacketContentsBuilder.With {
   public PacketContents {
     areas = List.copyOf(areas);
@@ -51,7 +54,7 @@ public record PacketContents(
       PaperSize paper,
       LocalDate date,
       Words words) {
-    this(site, areas, work, paper, date, words, Optional.empty(), List.of());
+    this(site, areas, work, paper, date, words, Optional.empty(), List.of(), true);
   }
 
   /** The same where a release agreed something else. */
@@ -62,6 +65,11 @@ public record PacketContents(
   /** The same with photos of its places. */
   public PacketContents showing(List<PrintedPhoto> pictures) {
     return withPhotos(pictures);
+  }
+
+  /** The same with floors in lines instead of painted as they should look. */
+  public PacketContents withoutPictures() {
+    return withPictured(false);
   }
 
   /** The same in another language. */

@@ -63,6 +63,7 @@ class PartsOfAJobTest {
                 PLAN,
                 Optional.empty(),
                 PaperSize.TABLOID,
+                true,
                 false,
                 WORDS,
                 Optional.empty(),

@@ -94,13 +94,18 @@ public final class ChangeOrder {
       }
     }
     if (blocks.stream().anyMatch(PairBlock.class::isInstance)) {
-      blocks.add(new Paragraph(context.say("sheets.change-order.picture")));
+      blocks.add(
+          new Paragraph(
+              job.pictured()
+                  ? context.say("sheets.change-order.picture")
+                  : context.say("sheets.change-order.no-picture")));
     }
     blocks.add(new Gap(2));
   }
 
-  private static List<Block> side(ClientPlan plan, String said, AreaResult area, WorkPlan work) {
-    ExpectedFloor picture = new ExpectedFloor(area, work.book());
+  private List<Block> side(ClientPlan plan, String said, AreaResult area, WorkPlan work) {
+    Optional<ExpectedFloor> picture =
+        job.pictured() ? Optional.of(new ExpectedFloor(area, work.book())) : Optional.empty();
     return List.of(new Paragraph(said), plan.floor(area, picture, 62));
   }
 

@@ -108,10 +108,19 @@ public final class ClientPacket {
     List<Seen> floors = new ArrayList<>();
     job.areas().stream()
         .sorted(Comparator.comparingDouble((AreaResult a) -> -a.takeoff().gross().area()))
-        .forEach(a -> floors.add(new Seen(a, new ExpectedFloor(a, job.work().book()))));
-    List<Seen> tried = floors.stream().map(f -> new Seen(f.area(), f.picture().tried())).toList();
+        .forEach(a -> floors.add(new Seen(a, picture(a))));
+    List<Seen> tried =
+        floors.stream()
+            .map(f -> new Seen(f.area(), f.picture().map(ExpectedFloor::tried)))
+            .toList();
     Sizes sizes = sizes(page, tried);
     return ColumnPages.of(context, page, floors(floors, sizes.high(), sizes.view()));
+  }
+
+  private Optional<ExpectedFloor> picture(AreaResult area) {
+    return job.pictured()
+        ? Optional.of(new ExpectedFloor(area, job.work().book()))
+        : Optional.empty();
   }
 
   /** The largest with which all stands on one page; the least where none does. */
@@ -129,7 +138,8 @@ public final class ClientPacket {
   /** Height of the largest floor, mm, and the view's share of the width. */
   private record Sizes(double high, double view) {}
 
-  private record Seen(AreaResult area, ExpectedFloor picture) {}
+  /** A floor; without a picture it is drawn in lines. */
+  private record Seen(AreaResult area, Optional<ExpectedFloor> picture) {}
 
   /** Nobody is told of a panel that no day of the job makes. */
   private boolean isSampled() {
@@ -145,7 +155,9 @@ public final class ClientPacket {
     blocks.add(new PairBlock(view, fromDoor(floors.get(0).picture()), visible(plan)));
     Block promise =
         new CautionBlock(
-            context.say("sheets.client-packet.a-picture"),
+            job.pictured()
+                ? context.say("sheets.client-packet.a-picture")
+                : context.say("sheets.client-packet.a-plan"),
             isSampled()
                 ? context.say("sheets.client-packet.not-a-promise")
                 : context.say("sheets.client-packet.not-a-promise-no-panel"));
@@ -158,7 +170,7 @@ public final class ClientPacket {
       blocks.add(promise);
     }
     floors.stream()
-        .flatMap(f -> f.picture().uncoloured())
+        .flatMap(f -> f.picture().stream().flatMap(ExpectedFloor::uncoloured))
         .distinct()
         .forEach(d -> blocks.add(new Paragraph(context.say("sheets.client-packet.undyed", d))));
     return blocks;
@@ -170,9 +182,17 @@ public final class ClientPacket {
         plan.floor(floor.area(), floor.picture(), 34));
   }
 
-  private List<Block> fromDoor(ExpectedFloor picture) {
-    return List.of(
-        picture.fromDoor(), new Paragraph(context.say("sheets.client-packet.from-door")));
+  /** The view from the way in; where none is made, that it is not and how it is got. */
+  private List<Block> fromDoor(Optional<ExpectedFloor> picture) {
+    return picture
+        .map(
+            p ->
+                List.of(p.fromDoor(), new Paragraph(context.say("sheets.client-packet.from-door"))))
+        .orElse(
+            List.of(
+                new CautionBlock(
+                    context.say("sheets.client-packet.no-picture"),
+                    context.say("sheets.client-packet.no-picture-run"))));
   }
 
   private List<Block> visible(ClientPlan plan) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import slabwright.drawing.CoordinateFrame;
 import slabwright.drawing.Drawing;
@@ -50,14 +51,19 @@ final class ClientPlan {
     this.context = context;
   }
 
-  /** One floor as it should look, with the names of what stays visible. */
-  OverviewBlock floor(AreaResult area, ExpectedFloor picture, double height) {
+  /**
+   * One floor with the names of what stays visible.
+   *
+   * @param picture how it should look; empty draws it in lines
+   */
+  OverviewBlock floor(AreaResult area, Optional<ExpectedFloor> picture, double height) {
     return new OverviewBlock(
         area.takeoff().gross().bounds(),
         height,
         8,
         s -> {
-          s.addInks(List.of(picture.fromAbove(s.view().scale())));
+          picture.ifPresentOrElse(
+              p -> s.addInks(List.of(p.fromAbove(s.view().scale()))), () -> floor(s, area));
           keepOff(s, area);
           names(s, area);
         });
