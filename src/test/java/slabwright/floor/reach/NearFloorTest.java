@@ -141,4 +141,27 @@ class NearFloorTest {
     Vec aside = new Vec(5_000, 300);
     assertThat(near(hall, around(middle, 100)).nearestObstacle(aside)).isEqualTo(Optional.empty());
   }
+
+  /** The window reaches 1,460 mm from the middle; each place is 60 mm from another side of it. */
+  @Test
+  void beside_any_side_of_what_was_looked_at_something_nearer_may_lie_beyond_it() {
+    FloorArea hall =
+        walled(0, 0, 20_000, 0, 20_000, 20_000, 0, 20_000)
+            .withMarks(
+                List.of(
+                    box("w", new MarkKind.Column(), 8_600, 10_900, 8_700, 11_000),
+                    box("e", new MarkKind.Column(), 11_300, 10_900, 11_400, 11_000),
+                    box("s", new MarkKind.Column(), 10_900, 8_600, 11_000, 8_700),
+                    box("n", new MarkKind.Column(), 9_000, 11_300, 9_100, 11_400)));
+    NearFloor near = near(hall, around(new Vec(10_000, 10_000), 100));
+    for (Vec where :
+        List.of(
+            new Vec(8_600, 10_000),
+            new Vec(11_400, 10_000),
+            new Vec(10_000, 8_600),
+            new Vec(10_000, 11_400))) {
+      assertThat(near.nearestObstacle(where)).as("from %s", where).isEmpty();
+    }
+    assertThat(near.nearestObstacle(new Vec(9_300, 10_600))).isPresent();
+  }
 }
