@@ -156,6 +156,17 @@ class AreaRuleNotesTest {
     assertThat(hours.finding().values().get(0)).isEqualTo(most);
   }
 
+  @Test
+  void hand_grinding_on_another_floor_is_not_taken_for_hand_grinding_here() {
+    AreaWorkPlan terrace = PLAN.area("terrace").orElseThrow();
+    List<RuleNote> notes =
+        new AreaRuleNotes(SITE, terrace.floor(), terrace.coats(), BookSamples.book())
+            .of(ground(false, true), List.of(), Optional.of(DAYS));
+    assertThat(about(HOURS, notes).finding().key())
+        .isEqualTo("work.silica-rule.hand-grinding-outdoors");
+    assertThat(about(HOURS, notes).finding().values().get(0)).isEqualTo(0.0);
+  }
+
   private static void add(Map<String, Duration> sums, Predicate<ScheduledStep> which) {
     for (ScheduledStep s : DAYS.steps()) {
       for (TimeSpan t : which.test(s) ? s.spans() : List.<TimeSpan>of()) {

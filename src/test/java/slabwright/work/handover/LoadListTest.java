@@ -8,11 +8,15 @@ import slabwright.site.Finish;
 import slabwright.site.FloorArea;
 import slabwright.site.Machine;
 import slabwright.site.Site;
+import slabwright.work.AreaWorkPlan;
 import slabwright.work.Said;
 import slabwright.work.WorkPlan;
 import slabwright.work.WorkSamples;
 import slabwright.work.book.BookSamples;
 import slabwright.work.book.ShopBook;
+import slabwright.work.prep.Bond;
+import slabwright.work.prep.BondAdvice;
+import slabwright.work.prep.PrepPlan;
 
 /** The rows of the tram hall's load list: nothing twice, nothing forgotten. */
 class LoadListTest {
@@ -113,6 +117,32 @@ class LoadListTest {
         .containsAll(plain)
         .contains("work.load-list.half-masks")
         .doesNotContainAnyElementsOf(solvent);
+  }
+
+  @Test
+  void diamonds_go_in_the_bond_of_each_floor_they_are_for() {
+    AreaWorkPlan hall = PLAN.area("reading-hall").orElseThrow();
+    assertThat(hall.prep().bond().bonds()).isNotEmpty().doesNotContain(Bond.EXTRA_HARD);
+    WorkPlan two = PLAN.withAreas(List.of(hall, bonded(hall, Bond.EXTRA_HARD), bonded(hall)));
+    List<String> bonds =
+        rows(two, "work.load-list.diamonds-and-pads-each-with").stream()
+            .filter(r -> Said.of(r.label()).startsWith("metal"))
+            .map(r -> Said.of(r.value()))
+            .distinct()
+            .toList();
+    assertThat(bonds).hasSize(1);
+    assertThat(bonds.get(0))
+        .contains(Said.of(Bond.words(hall.prep().bond().bonds()).orElseThrow()))
+        .contains(Said.of(Bond.words(List.of(Bond.EXTRA_HARD)).orElseThrow()))
+        .endsWith("; bond by the scratch test");
+  }
+
+  private static AreaWorkPlan bonded(AreaWorkPlan area, Bond... bonds) {
+    PrepPlan p = area.prep();
+    BondAdvice bond = new BondAdvice(List.of(bonds), p.bond().sentence());
+    return area.withPrep(
+        new PrepPlan(
+            p.steps(), p.zones(), bond, p.chart(), p.changes(), p.filler(), p.levelling()));
   }
 
   /** The topcoat is the one coat of two parts; the filler comes in cartridges. */

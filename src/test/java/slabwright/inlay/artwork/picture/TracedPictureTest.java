@@ -18,10 +18,14 @@ import slabwright.inlay.artwork.RefusedArtworkException;
 /** A red bar on white paper, 120 by 60 pixels, traced as part of a drawing. */
 class TracedPictureTest {
   private static BufferedImage bar(int type, int scale) {
+    return bar(type, scale, Color.WHITE);
+  }
+
+  private static BufferedImage bar(int type, int scale, Color paper) {
     BufferedImage image = new BufferedImage(120 * scale, 60 * scale, type);
     Graphics2D g = image.createGraphics();
     if (type == BufferedImage.TYPE_INT_RGB) {
-      g.setColor(Color.WHITE);
+      g.setColor(paper);
       g.fillRect(0, 0, image.getWidth(), image.getHeight());
     }
     g.setColor(new Color(0xb02030));
@@ -55,6 +59,15 @@ class TracedPictureTest {
         .isEqualTo(new Rectangle2D.Double(0, 0, 120, 60));
     isBar(picture.areas().get(1).outline(), 1);
     assertThat(picture.doubt()).isBetween(0.0, 1.0);
+  }
+
+  @Test
+  void paper_is_what_lies_all_round_whatever_its_colour() throws IOException {
+    TracedPicture picture = traced(bar(BufferedImage.TYPE_INT_RGB, 1, new Color(0xf0e4c0)));
+    assertThat(picture.paper()).hasValue("#f0e4c0");
+    assertThat(picture.areas())
+        .extracting(TracedPicture.Area::hex)
+        .containsExactly("#f0e4c0", "#b02030");
   }
 
   @Test
