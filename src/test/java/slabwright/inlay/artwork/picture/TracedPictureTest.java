@@ -78,6 +78,38 @@ class TracedPictureTest {
     isBar(picture.areas().get(0).outline(), 1);
   }
 
+  @Test
+  void a_picture_that_two_colours_share_has_no_paper_and_a_clear_hole_is_a_hole()
+      throws IOException {
+    BufferedImage halves = new BufferedImage(120, 60, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = halves.createGraphics();
+    g.setColor(new Color(0xf0e4c0));
+    g.fillRect(0, 0, 60, 60);
+    g.setColor(new Color(0xb02030));
+    g.fillRect(60, 0, 60, 60);
+    g.dispose();
+    assertThat(traced(halves).paper()).isEmpty();
+    assertThat(traced(halves).areas())
+        .extracting(TracedPicture.Area::hex)
+        .containsExactlyInAnyOrder("#f0e4c0", "#b02030");
+
+    BufferedImage frame = new BufferedImage(120, 60, BufferedImage.TYPE_INT_ARGB);
+    for (int i = 0; i < 120 * 60; i++) {
+      boolean hole = i % 120 > 40 && i % 120 < 80 && i / 120 > 20 && i / 120 < 40;
+      frame.setRGB(i % 120, i / 120, hole ? 0 : 0xffb02030);
+    }
+    assertThat(traced(frame).paper()).isEmpty();
+    assertThat(traced(frame).areas())
+        .singleElement()
+        .satisfies(
+            a -> {
+              Path2D outline = a.outline();
+              outline.setWindingRule(Path2D.WIND_EVEN_ODD);
+              assertThat(outline.contains(20, 30)).isTrue();
+              assertThat(outline.contains(60, 30)).isFalse();
+            });
+  }
+
   /** Thinned out before it is traced; told in its own pixels all the same. */
   @Test
   void a_large_picture_is_told_in_its_own_pixels() throws IOException {
