@@ -99,6 +99,7 @@ class MachineReachTest {
             4_000, 6_000, 2_400, 4_000, 2_400, 4_000, 4_000, 0, 4_000);
     GrindingSplit g = grind(withDoor(two, 0, 1_000, 1_000)).asFound();
     assertThat(g.pieces(HandWorkKind.POCKET)).isEmpty();
+    assertThat(g.machine().contains(new Vec(5_000, 1_950))).as("and works there").isTrue();
   }
 
   @Test

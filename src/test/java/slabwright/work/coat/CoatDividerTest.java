@@ -34,8 +34,7 @@ class CoatDividerTest {
     return job(product, floor, people, celsius, people + 1);
   }
 
-  private static CoatParameters job(
-      String product, Region floor, int people, double celsius, int crew) {
+  static CoatParameters job(String product, Region floor, int people, double celsius, int crew) {
     Product p =
         BookSamples.book().products().stream()
             .filter(x -> x.id().equals(product))
@@ -58,11 +57,11 @@ class CoatDividerTest {
         Figure.known(crew));
   }
 
-  private static Vec wayOut(Region floor) {
+  static Vec wayOut(Region floor) {
     return new Vec(floor.bounds().middle().x(), floor.bounds().minY());
   }
 
-  private static Region hall(double width, double depth) {
+  static Region hall(double width, double depth) {
     return Region.rectangle(new Bounds(0, 0, width, depth));
   }
 

@@ -64,6 +64,17 @@ class StopsTest {
     assertThat(asked(bare, false)).isEmpty();
   }
 
+  /** Somebody asked it, whether the program would have or not. */
+  @Test
+  void a_question_that_stands_in_the_plan_is_asked_on_though_nothing_else_asks_it() {
+    Stop.State given = new Stop.Cleared("F. A. (invented)", LocalDate.of(2026, 11, 20), "");
+    AreaDetails details =
+        AreaDetails.NONE.withStops(List.of(new Stop(Stop.Kind.FIRE_PERMIT, given)));
+    FloorArea bare = FloorArea.of("hall", "Hall", List.of()).withDetails(details);
+    assertThat(asked(bare, false)).containsExactly(Stop.Kind.FIRE_PERMIT);
+    assertThat(StopFinder.of(bare, false).get(0).state()).isEqualTo(given);
+  }
+
   @Test
   void old_floor_paint_asks_for_a_lead_test_at_any_age() {
     assertThat(asked(floor("Old floor paint", builtIn(2010)), false))
