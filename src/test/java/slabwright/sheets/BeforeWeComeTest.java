@@ -2,9 +2,12 @@ package slabwright.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import slabwright.drawing.Text;
@@ -13,13 +16,21 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
 import slabwright.units.QuarterHour;
+import slabwright.work.days.ICalendarWriter;
 import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.handover.OwnerTimes;
 import slabwright.work.step.StepKind;
 
 /** What the tram hall's client sees to before the crew comes, and signs. */
 class BeforeWeComeTest {
   private static final PacketContents JOB = SheetSamples.tramHall().job(PaperSize.LETTER);
+
+  private static final DateTimeFormatter LOCAL =
+      DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE, MMM d, h:mm a", Locale.US);
+  private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
 
   private static String all(Packet packet) {
     return PacketSet.of(packet, JOB).pages().stream()
@@ -67,6 +78,54 @@ class BeforeWeComeTest {
                 + DateTimeFormatter.ofPattern("EEE, MMM d, h:mm a", Locale.US)
                     .format(QuarterHour.up(clear)))
         .contains("the crew brings you in when the air is clear");
+  }
+
+  /** What the calendar of the client says of one kind: its stretches as the client's page would. */
+  private static List<String> calendar(String kind) {
+    String ics =
+        ICalendarWriter.forOthers(
+            JOB.work().days().maybe().orElseThrow(),
+            OwnerTimes.of(JOB.work()).duties(),
+            List.of(),
+            "hall",
+            Instant.EPOCH,
+            JOB.words()::say);
+    Pattern event =
+        Pattern.compile("UID:" + kind + "\\..*\\R.*\\RDTSTART:(.*)\\R(?:DTEND:(.*)\\R)?SUMMARY:");
+    return event
+        .matcher(ics)
+        .results()
+        .map(
+            e ->
+                DAY.format(LocalDateTime.parse(e.group(1), LOCAL))
+                    + (e.group(2) == null
+                        ? ""
+                        : "–" + HOUR.format(LocalDateTime.parse(e.group(2), LOCAL))))
+        .toList();
+  }
+
+  @Test
+  void the_clients_calendar_has_the_hours_of_the_clients_page_and_no_heater_is_lit_early_by_it() {
+    String client = all(Packet.CLIENT);
+    assertThat(calendar("flames"))
+        .hasSize(5)
+        .contains("Thu, Dec 10, 9:30 AM–4:30 PM")
+        .allMatch(client::contains);
+    assertThat(calendar("cleared")).hasSize(1).allMatch(t -> client.contains("by " + t + ": "));
+    assertThat(calendar("sample"))
+        .hasSize(1)
+        .allMatch(t -> client.contains(t + ": Sign the sample panel"));
+  }
+
+  @Test
+  void smoke_detectors_are_told_day_by_day_and_none_is_off_overnight() {
+    List<String> dust = calendar("detectors");
+    assertThat(dust).hasSize(4);
+    assertThat(all(Packet.CLIENT))
+        .contains(String.join("; ", dust) + ": The owner has smoke detectors that dust sets off")
+        .contains("on again each day when this ends");
+    assertThat(OwnerTimes.of(JOB.work()).detectors())
+        .allMatch(t -> t.start().toLocalDate().equals(t.end().toLocalDate()));
   }
 
   @Test

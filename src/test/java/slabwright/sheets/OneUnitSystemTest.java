@@ -16,6 +16,7 @@ import slabwright.sheets.page.PaperSize;
 import slabwright.units.UnitSystem;
 import slabwright.work.days.DayPlan;
 import slabwright.work.days.ICalendarWriter;
+import slabwright.work.handover.OwnerTimes;
 import slabwright.work.handover.Reopening;
 
 /**
@@ -50,7 +51,12 @@ class OneUnitSystemTest {
     files.add(ICalendarWriter.of(CrewPacket.calendar(job), site, Instant.EPOCH, job.words()::say));
     files.add(
         ICalendarWriter.forOthers(
-            days, Reopening.closures(job.work()), site, Instant.EPOCH, job.words()::say));
+            days,
+            OwnerTimes.of(job.work()).duties(),
+            Reopening.closures(job.work()),
+            site,
+            Instant.EPOCH,
+            job.words()::say));
     // A folded line of a calendar goes on without its fold.
     String html = CrewPacket.html(job).replaceAll("(?s)<style>.*</style>", "");
     files.add(html.replaceAll("<[^>]*>", "\n"));

@@ -27,6 +27,7 @@ import slabwright.units.UnitSystem;
 import slabwright.words.Words;
 import slabwright.work.AreaResult;
 import slabwright.work.days.ICalendarWriter;
+import slabwright.work.handover.OwnerTimes;
 import slabwright.work.handover.Reopening;
 
 /**
@@ -118,7 +119,12 @@ record NamedFiles(SiteResult result, Words words, Clock clock, PartFaults faults
                   "days-client-and-trades.ics",
                   () ->
                       ICalendarWriter.forOthers(
-                          d, Reopening.closures(result.work()), site, now, words::say));
+                          d,
+                          OwnerTimes.of(result.work()).duties(),
+                          Reopening.closures(result.work()),
+                          site,
+                          now,
+                          words::say));
             });
   }
 

@@ -16,10 +16,10 @@ import slabwright.units.QuarterHour;
 
 /**
  * The day plan as iCalendar texts (RFC 5545): for the crew one all-day event a working day with its
- * list, for the client and other trades the times to keep off. Times are local without a zone, as
- * on site, and in quarter hours and on the clock of the sheets ({@link QuarterHour}). Lines end in
- * CRLF and are folded at 75 octets of UTF-8, never inside a character (3.1); text values are
- * escaped (3.3.11).
+ * list, for the client and other trades the times to keep off and what the owner sees to. Times are
+ * local without a zone, as on site, and in quarter hours and on the clock of the sheets ({@link
+ * QuarterHour}). Lines end in CRLF and are folded at 75 octets of UTF-8, never inside a character
+ * (3.1); text values are escaped (3.3.11).
  */
 public final class ICalendarWriter {
   private static final DateTimeFormatter LOCAL =
@@ -59,11 +59,12 @@ public final class ICalendarWriter {
   }
 
   /**
-   * Writes the calendar of the client and other trades: which floor is closed to them, and when
-   * nobody may be near.
+   * Writes the calendar of the client and other trades: what the owner sees to, which floor is
+   * closed to them, and when nobody may be near.
    */
   public static String forOthers(
       DayPlan plan,
+      List<OwnerDuty> duties,
       List<ClosedFloor> closed,
       String site,
       Instant made,
@@ -71,6 +72,7 @@ public final class ICalendarWriter {
     return new ICalendarWriter(site, made, say)
         .write(
             w -> {
+              duties.forEach(w::duty);
               closed.forEach(w::closed);
               KeepOutPeriod.of(plan).forEach(w::keepOut);
             });
@@ -96,6 +98,17 @@ public final class ICalendarWriter {
           Message.of("work.icalendar-writer.day", site, i + 1, days.size()),
           String.join("\n", day.lines()));
     }
+  }
+
+  /** One moment has no end: an end must lie after its start (3.8.2.2). */
+  private void duty(OwnerDuty d) {
+    begin(d.id() + "." + LOCAL.format(d.span().start()));
+    if (d.span().length().isZero()) {
+      line("DTSTART:" + local(d.span().start()));
+    } else {
+      shut(d.span());
+    }
+    end(d.summary(), say.apply(d.why()));
   }
 
   private void closed(ClosedFloor c) {

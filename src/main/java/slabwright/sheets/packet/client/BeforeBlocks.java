@@ -2,7 +2,6 @@ package slabwright.sheets.packet.client;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,12 +17,10 @@ import slabwright.sheets.page.SheetContext;
 import slabwright.units.QuarterHour;
 import slabwright.work.AreaWorkPlan;
 import slabwright.work.VapourLeft;
-import slabwright.work.air.IgnitionCheck;
 import slabwright.work.days.DayPlan;
-import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.TimeSpan;
-import slabwright.work.step.AirEffect;
+import slabwright.work.handover.OwnerTimes;
 import slabwright.work.step.StepKind;
 
 /**
@@ -31,18 +28,17 @@ import slabwright.work.step.StepKind;
  * panel is signed: common practice, no source.
  */
 final class BeforeBlocks {
-  /** For less nobody lights a heater. */
-  private static final int NIGHT_HOURS = 8;
-
   private final PacketContents job;
   private final SheetContext context;
   private final Optional<DayPlan> days;
+  private final OwnerTimes times;
   private final List<VapourLeft> left;
 
   BeforeBlocks(PacketContents job, SheetContext context) {
     this.job = job;
     this.context = context;
     this.days = job.work().days().maybe().filter(d -> !d.steps().isEmpty());
+    this.times = OwnerTimes.of(job.work());
     this.left = new LeftVapour(job, context.times()).handedOver();
   }
 
@@ -64,14 +60,16 @@ final class BeforeBlocks {
   private Map<String, List<String>> wanted() {
     Map<String, List<String>> wanted = new LinkedHashMap<>();
     String first =
-        days.map(d -> by(d.steps().get(0).start()))
+        times
+            .cleared()
+            .map(this::by)
             .orElse(context.say("sheets.before-blocks.before-the-first-day"));
     List<String> ready = new ArrayList<>();
     ready.add(context.say("sheets.before-blocks.cleared", areas()));
     ready.add(context.say("sheets.before-blocks.power"));
     ready.add(context.say("sheets.before-blocks.key"));
     wanted.put(first, ready);
-    if (any(BeforeBlocks::raisesDust)) {
+    if (any(OwnerTimes::raisesDust)) {
       wanted.put(dust(), List.of(context.say("sheets.before-blocks.detectors")));
     }
     if (any(s -> s.task().keepOut().isPresent())) {
@@ -98,11 +96,8 @@ final class BeforeBlocks {
    * kept off for it. Empty without days or a panel.
    */
   static Optional<String> sampleSigned(PacketContents job, SheetContext context) {
-    return job.work().days().maybe().stream()
-        .flatMap(d -> d.steps().stream())
-        .filter(BeforeBlocks::isSample)
-        .map(s -> KeepOutPeriod.until(s).orElseGet(s::end))
-        .max(Comparator.naturalOrder())
+    return OwnerTimes.of(job.work())
+        .signing()
         .map(t -> context.times().from(t, job.work().dated()));
   }
 
@@ -125,47 +120,27 @@ final class BeforeBlocks {
     return steps().stream().anyMatch(which);
   }
 
-  private static boolean raisesDust(ScheduledStep s) {
-    return s.task().type().air() instanceof AirEffect.Dust;
-  }
-
   private static boolean isSample(ScheduledStep s) {
     return s.task().type().kind() == StepKind.SAMPLE_PANEL;
   }
 
+  /** Day by day: nobody leaves detectors off overnight. */
   private String dust() {
-    return days.map(
-            d -> {
-              List<ScheduledStep> dusty =
-                  d.steps().stream().filter(BeforeBlocks::raisesDust).toList();
-              LocalDateTime end =
-                  dusty.stream()
-                      .map(ScheduledStep::end)
-                      .max(Comparator.naturalOrder())
-                      .orElseThrow();
-              return fromUntil(dusty.get(0).start(), end);
-            })
-        .orElse(context.say("sheets.before-blocks.while-we-grind"));
+    return times.detectors().isEmpty()
+        ? context.say("sheets.before-blocks.while-we-grind")
+        : times.detectors().stream().map(this::hours).collect(Collectors.joining("; "));
   }
 
   private String solvent() {
-    List<TimeSpan> off = heatingOff();
+    List<TimeSpan> off = times.flames();
     return off.isEmpty()
         ? context.say("sheets.before-blocks.while-solvent-is-out")
         : off.stream().map(this::span).collect(Collectors.joining("; "));
   }
 
-  /** A day and its hours where it is on one, else from when to when; with when we leave sooner. */
+  /** With when we leave sooner. */
   private String span(TimeSpan t) {
-    boolean day =
-        QuarterHour.down(t.start()).toLocalDate().equals(QuarterHour.up(t.end()).toLocalDate());
-    String hours =
-        day
-            ? context.say(
-                "sheets.before-blocks.day-hours",
-                context.times().until(t.start(), job.work().dated()),
-                context.times().hourOfAnyDay(t.end()))
-            : fromUntil(t.start(), t.end());
+    String hours = hours(t);
     return left.stream()
         .map(VapourLeft::from)
         .filter(l -> t.start().isBefore(l) && l.isBefore(t.end()))
@@ -175,31 +150,16 @@ final class BeforeBlocks {
         .orElse(hours);
   }
 
-  /**
-   * While others are kept off for solvent, and the hours that heating stays off after it is laid;
-   * one time where less than a night lies between two.
-   */
-  private List<TimeSpan> heatingOff() {
-    List<TimeSpan> all = new ArrayList<>();
-    days.map(DayPlan::steps).orElse(List.of()).stream()
-        .filter(s -> s.task().keepOut().isPresent())
-        .sorted(Comparator.comparing(ScheduledStep::start))
-        .forEach(
-            s -> {
-              LocalDateTime cold = s.end().plusHours(IgnitionCheck.HVAC_OFF_HOURS);
-              LocalDateTime clear = KeepOutPeriod.until(s).orElse(cold);
-              add(all, new TimeSpan(s.start(), clear.isAfter(cold) ? clear : cold));
-            });
-    return all;
-  }
-
-  private static void add(List<TimeSpan> all, TimeSpan next) {
-    TimeSpan last = all.isEmpty() ? next : all.get(all.size() - 1);
-    if (all.isEmpty() || last.end().plusHours(NIGHT_HOURS).isBefore(next.start())) {
-      all.add(next);
-    } else if (next.end().isAfter(last.end())) {
-      all.set(all.size() - 1, new TimeSpan(last.start(), next.end()));
-    }
+  /** A day and its hours where it is on one, else from when to when. */
+  private String hours(TimeSpan t) {
+    boolean day =
+        QuarterHour.down(t.start()).toLocalDate().equals(QuarterHour.up(t.end()).toLocalDate());
+    return day
+        ? context.say(
+            "sheets.before-blocks.day-hours",
+            context.times().until(t.start(), job.work().dated()),
+            context.times().hourOfAnyDay(t.end()))
+        : fromUntil(t.start(), t.end());
   }
 
   private String fromUntil(LocalDateTime from, LocalDateTime to) {
