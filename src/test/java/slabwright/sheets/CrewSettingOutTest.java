@@ -146,6 +146,17 @@ class CrewSettingOutTest {
     }
   }
 
+  /** A row that says "A, B" and "B on the cross" puts a person there. */
+  @Test
+  void the_letters_of_panels_are_told_from_those_of_people() {
+    String hall = CrewPacket.html(HALL.job(PaperSize.LETTER));
+    assertThat(hall)
+        .containsPattern("of Heron ring: panel F to its registration ticks; press")
+        .containsPattern("of Heron ring: panel B on the cross, then panels C, A; press");
+    assertThat(CrewPacket.html(SheetSamples.sample("bike-workshop").job(PaperSize.LETTER)))
+        .containsPattern("of Wheel: panels A, B, each to its registration ticks; press");
+  }
+
   private static List<String> rows(SheetSamples sample) {
     String phone = CrewPacket.html(sample.job(PaperSize.LETTER)).replace('\u00a0', ' ');
     return List.of(phone.split("<label class=\"row\">", -1));
