@@ -319,7 +319,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         job.area(type.areaId()).filter(a -> field && type.isMachineGrinding()).stream()
             .flatMap(a -> a.takeoff().levelled().shares().stream())
             .filter(s -> s.area() > 0)
-            .map(s -> s.machine().name())
+            .map(s -> new CrewToolNames(job.words()).machine(s.machine().name()))
             .toList();
     return names.size() < 2
         ? Optional.empty()
