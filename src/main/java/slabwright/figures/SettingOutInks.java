@@ -41,7 +41,8 @@ public final class SettingOutInks {
     return inks;
   }
 
-  private static Ink square(SquareCheck s) {
+  /** A right angle with the length across. */
+  public static Ink square(SquareCheck s) {
     return Stroke.rings(SQUARE, List.of(new Ring(List.of(s.corner(), s.onLine(), s.onSquare()))));
   }
 

@@ -176,4 +176,14 @@ class CrewLanguageTest {
         .map(m -> m.group().replaceAll("[.,]$", ""))
         .toList();
   }
+
+  @Test
+  void a_stencil_has_its_article_and_a_floor_grinder_one_name_in_Spanish() {
+    String phone = CrewPacket.html(job(HALL, PaperSize.LETTER)).replace('\u00a0', ' ');
+    assertThat(phone)
+        .contains("a través del esténcil 1 de 3", "Coloque el esténcil", "Despegue el esténcil")
+        .doesNotContainPattern("(?i)(a través de|coloque|despegue|alrededor de|bordes de) esténcil")
+        .contains("pulidora de piso 29")
+        .contains("pulidora de piso (floor grinder, 29 in) donde llega");
+  }
 }

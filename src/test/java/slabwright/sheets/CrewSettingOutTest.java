@@ -128,6 +128,35 @@ class CrewSettingOutTest {
         .contains("products out of Workshop", "Roll Two-part clear topcoat", "coat 1 of 1");
   }
 
+  /** Read like the legs at the wall, those at the mark put it inside the lending counter. */
+  @Test
+  void every_leg_of_a_right_angle_is_said_with_its_way_and_drawn_with_its_length() {
+    List<String> hall = lines();
+    assertThat(String.join(" ", hall))
+        .contains(
+            "Square off wall A: 12' 0\" along the wall to the left as you look in, 16' 0\""
+                .replace('\'', '\u2032')
+                .replace('"', '\u2033'))
+        .contains(
+            "Square off there: 12' 0\" on along the line, 16' 0\" to the "
+                .replace('\'', '\u2032')
+                .replace('"', '\u2033'));
+    for (String leg : List.of("12\u2032 0\u2033", "16\u2032 0\u2033", "20\u2032 0\u2033")) {
+      assertThat(hall).filteredOn(leg::equals).hasSizeGreaterThanOrEqualTo(2);
+    }
+  }
+
+  /** A row that says "A, B" and "B on the cross" puts a person there. */
+  @Test
+  void the_letters_of_panels_are_told_from_those_of_people() {
+    String hall = CrewPacket.html(HALL.job(PaperSize.LETTER));
+    assertThat(hall)
+        .containsPattern("of Heron ring: panel F to its registration ticks; press")
+        .containsPattern("of Heron ring: panel B on the cross, then panels C, A; press");
+    assertThat(CrewPacket.html(SheetSamples.sample("bike-workshop").job(PaperSize.LETTER)))
+        .containsPattern("of Wheel: panels A, B, each to its registration ticks; press");
+  }
+
   private static List<String> rows(SheetSamples sample) {
     String phone = CrewPacket.html(sample.job(PaperSize.LETTER)).replace('\u00a0', ' ');
     return List.of(phone.split("<label class=\"row\">", -1));

@@ -34,6 +34,21 @@ public record SnappedLines(
     Line up,
     Line level) {
 
+  /** To which side of the origin the leg along the wall runs, as one looks in. */
+  public Hand alongWall() {
+    return Hand.of(square.onLine().minus(square.corner()), origin.into());
+  }
+
+  /** To which side of the first line the other leg at the station runs, as one looks in. */
+  public Hand offLine() {
+    return Hand.of(crossSquare.onSquare().minus(crossSquare.corner()), origin.into());
+  }
+
+  /** Whether the leg at the station goes on along the first line, not back toward the wall. */
+  public boolean goesOn() {
+    return crossSquare.onLine().minus(crossSquare.corner()).dot(origin.into()) > 0;
+  }
+
   /**
    * From the cross go on a whole length in the first line's direction, then this far to the side: a
    * line runs through the cross and that point.

@@ -127,12 +127,18 @@ final class SnappedLinesSearch {
     if (along <= 0 || !sight.reaches(origin.at(), station) || !sight.reaches(station, cross)) {
       return Optional.empty();
     }
-    Vec side = in.left().times(right >= 0 ? -1 : 1);
     Optional<SquareCheck> atWall =
         squares.of(origin.at(), in.left(), in, false, room(origin, in.left()));
+    if (atWall.isEmpty()) {
+      return Optional.empty();
+    }
+    // straight ahead of the origin neither side is the graphic's: both legs lie on one, so that
+    // the drawing of them stays as large as it can be
+    Vec alongWall = atWall.get().onLine().minus(origin.at()).unit();
+    Vec side = aside > 0 ? in.left().times(right >= 0 ? -1 : 1) : alongWall;
     Optional<SquareCheck> atStation =
         squares.of(station, in, side, true, SquareCheckSearch.Room.FREE);
-    if (atWall.isEmpty() || atStation.isEmpty()) {
+    if (atStation.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(

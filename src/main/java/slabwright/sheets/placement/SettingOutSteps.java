@@ -69,18 +69,18 @@ public record SettingOutSteps(SettingOut settingOut, UnitSystem units, Words wor
                 "sheets.setting-out-steps.wall-point",
                 wall,
                 fromCorner((SettingOutOrigin.WallPoint) lines.origin())));
-    steps.add(words.say("sheets.setting-out-steps.square-wall", wall, check(lines.square())));
+    steps.add(words.say("sheets.setting-out-steps.square-wall", wall, atWall(lines)));
     steps.add(words.say("sheets.setting-out-steps.along", length(lines.along())));
     if (lines.aside() > 0) {
       steps.add(
           words.say(
               "sheets.setting-out-steps.aside",
               hand(lines.side()),
-              check(lines.crossSquare()),
+              atStation(lines),
               length(lines.aside())));
       steps.add(words.say("sheets.setting-out-steps.cross-aside"));
     } else {
-      steps.add(words.say("sheets.setting-out-steps.cross-on-line", check(lines.crossSquare())));
+      steps.add(words.say("sheets.setting-out-steps.cross-on-line", atStation(lines)));
     }
     lines.turned().ifPresent(t -> steps.add(turned(t)));
     return steps;
@@ -99,12 +99,28 @@ public record SettingOutSteps(SettingOut settingOut, UnitSystem units, Words wor
         hand(t.side()));
   }
 
-  /** Such as "4′ 0″ and 3′ 0″, 5′ 0″ across". */
-  private String check(SquareCheck s) {
+  /** Such as "3′ 0″ along the wall to the left as you look in, 4′ 0″ straight in, 5′ 0″ across". */
+  private String atWall(SnappedLines lines) {
+    SquareCheck s = lines.square();
     return words.say(
-        "sheets.setting-out-steps.three-four-five",
+        "sheets.setting-out-steps.legs-at-wall",
         length(s.lineLeg() * s.unit()),
+        hand(lines.alongWall()),
         length(s.squareLeg() * s.unit()),
+        length(s.across() * s.unit()));
+  }
+
+  /** The same legs read as those at the wall would put the mark behind it: each with its way. */
+  private String atStation(SnappedLines lines) {
+    SquareCheck s = lines.crossSquare();
+    String leg = length(s.lineLeg() * s.unit());
+    return words.say(
+        "sheets.setting-out-steps.legs-at-mark",
+        lines.goesOn()
+            ? Message.of("sheets.setting-out-steps.leg-on", leg)
+            : Message.of("sheets.setting-out-steps.leg-back", leg),
+        length(s.squareLeg() * s.unit()),
+        hand(lines.offLine()),
         length(s.across() * s.unit()));
   }
 

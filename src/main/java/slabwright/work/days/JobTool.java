@@ -14,6 +14,11 @@ import slabwright.work.step.ToolKind;
 public record JobTool(String name, ToolKind kind, Message called, OptionalDouble airflow) {
   /** Its kind, for a reader whose word for it does not stand in the name. */
   public Message kindAndName() {
+    return kindAndName(kind, name);
+  }
+
+  /** The same of a tool that is on the plan only by its name. */
+  public static Message kindAndName(ToolKind kind, String name) {
     return Message.of("work.job-tool.kind-and-name", kind.label(), name);
   }
 }

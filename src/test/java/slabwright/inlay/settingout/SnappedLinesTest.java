@@ -105,4 +105,24 @@ class SnappedLinesTest {
     assertThat(right.from().at()).isEqualTo(new Vec(10_000, 0));
     assertThat(right.at().minus(new Vec(7000, 0)).length()).isLessThan(1e-9);
   }
+
+  /**
+   * The door in the wall y = 0, looking in along y: left is toward x = 0. Nine meters to the left
+   * of the door are free and one to its right; from the mark 7.5 m in there is room only back.
+   */
+  @Test
+  void the_legs_of_both_right_angles_lie_on_the_sides_that_are_told() {
+    SnappedLines lines = of(new Vec(9000, 7500), 1e5, door("front", 8500));
+    assertThat(lines.aside()).isZero();
+    for (var ends : List.of(lines.square().onLine(), lines.crossSquare().onSquare())) {
+      assertThat(ends.x()).isLessThan(9000);
+    }
+    assertThat(List.of(lines.alongWall(), lines.offLine())).containsOnly(Hand.LEFT);
+    assertThat(lines.crossSquare().onLine().y()).isLessThan(7500);
+    assertThat(lines.goesOn()).isFalse();
+    SnappedLines other = of(new Vec(1000, 1500), 1e5, door("front", 500));
+    assertThat(other.square().onLine().x()).isGreaterThan(1000);
+    assertThat(other.alongWall()).isEqualTo(Hand.RIGHT);
+    assertThat(other.goesOn()).isTrue();
+  }
 }

@@ -163,7 +163,10 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .isPresent();
   }
 
-  /** The panels in the order of laying, such as "B on the cross, then C, A". */
+  /**
+   * The panels in the order of laying, such as "panel B on the cross, then panels C, A": letters
+   * stand for people too.
+   */
   private Optional<String> settingOut(AreaResult area, PlacedInlay inlay, StepType type) {
     return inlay
         .settingOut(area.takeoff(), job.site().units())
@@ -171,15 +174,23 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .filter(p -> !p.isEmpty())
         .map(
             p ->
-                isLocal(inlay, type)
-                    ? job.words().say("sheets.crew-step.local-panels", String.join(", ", p))
-                    : p.size() == 1
-                        ? job.words().say("sheets.crew-step.one-panel", p.get(0))
-                        : job.words()
-                            .say(
-                                "sheets.crew-step.panels",
-                                p.get(0),
-                                String.join(", ", p.subList(1, p.size()))));
+                job.words()
+                    .say(
+                        isLocal(inlay, type)
+                            ? toTicks(p)
+                            : onCross(p.get(0), p.subList(1, p.size()))));
+  }
+
+  private static Message toTicks(List<String> panels) {
+    return panels.size() == 1
+        ? Message.of("sheets.crew-step.local-panel", panels.get(0))
+        : Message.of("sheets.crew-step.local-panels", String.join(", ", panels));
+  }
+
+  private static Message onCross(String first, List<String> others) {
+    return others.isEmpty()
+        ? Message.of("sheets.crew-step.one-panel", first)
+        : Message.of("sheets.crew-step.panels", first, String.join(", ", others), others.size());
   }
 
   /** Those of the stencil's own blanks; else those of the whole blank that are cut for it. */
@@ -307,7 +318,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         job.area(type.areaId()).filter(a -> field && type.isMachineGrinding()).stream()
             .flatMap(a -> a.takeoff().levelled().shares().stream())
             .filter(s -> s.area() > 0)
-            .map(s -> s.machine().name())
+            .map(s -> new CrewToolNames(job.words()).machine(s.machine().name()))
             .toList();
     return names.size() < 2
         ? Optional.empty()

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import slabwright.words.Words;
 import slabwright.work.days.JobTool;
+import slabwright.work.step.ToolKind;
 
 /** The very tools of a row, by the names that the shop gives them. */
 record CrewToolNames(Words words) {
@@ -14,6 +15,18 @@ record CrewToolNames(Words words) {
         .map(this::tool)
         .collect(Collectors.joining(", "))
         .replaceAll("(?<=\\d) (?=\\w)", "\u00a0");
+  }
+
+  /**
+   * A machine as the plan names it; a floor grinder that is called so in another language has its
+   * kind before it, the same word as the shop's.
+   */
+  String machine(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
+    String kind = words.say(ToolKind.FLOOR_GRINDER.label()).toLowerCase(Locale.ROOT);
+    return lower.contains(ToolKind.FLOOR_GRINDER.word()) && !lower.contains(kind)
+        ? words.say(JobTool.kindAndName(ToolKind.FLOOR_GRINDER, name))
+        : name;
   }
 
   /** A name in another language than the crew's has its kind before it, in theirs. */

@@ -75,13 +75,12 @@ final class SettingOutPoster {
   }
 
   private Bounds measured(SnappedLines l) {
-    Bounds b =
-        blank
-            .bounds()
-            .including(square(l.square()).bounds())
-            .including(l.origin().at())
-            .including(l.station());
-    return l.aside() > 0 ? b.including(square(l.crossSquare()).bounds()) : b;
+    return blank
+        .bounds()
+        .including(square(l.square()).bounds())
+        .including(square(l.crossSquare()).bounds())
+        .including(l.origin().at())
+        .including(l.station());
   }
 
   private static Ring square(SquareCheck s) {
@@ -107,12 +106,21 @@ final class SettingOutPoster {
     sketch.addInks(QUIET.on(inlay.plan().openings().map(toSite)));
     sketch.addInks(List.<Ink>of(Stroke.rings(Pen.of(0.4, Palette.INK), List.of(blank))));
     sketch.addInks(AreaInks.outline(takeoff.area()));
-    settingOut.lines().ifPresent(l -> sketch.addInks(SettingOutInks.of(l)));
+    settingOut.lines().ifPresent(l -> sketch.addInks(inks(l)));
     new OutlineLabels(takeoff.area(), context, sketch).avoidWalls();
     takeoff.standing().forEach(s -> sketch.keepOffInside(s.region()));
     sketch.keepOff(List.of(blank));
     settingOut.lines().ifPresent(l -> lengths(sketch, l));
     new OutlineLabels(takeoff.area(), context, sketch).labelDoorways().labelWalls();
+  }
+
+  /** The right angle at the mark too where the middle lies on the first line. */
+  private static List<Ink> inks(SnappedLines l) {
+    List<Ink> inks = new ArrayList<>(SettingOutInks.of(l));
+    if (l.aside() == 0) {
+      inks.add(SettingOutInks.square(l.crossSquare()));
+    }
+    return inks;
   }
 
   /** What the tape says, beside what it is said of. */
@@ -127,8 +135,8 @@ final class SettingOutPoster {
     label(sketch, l.origin().at(), l.station(), l.along());
     if (l.aside() > 0) {
       label(sketch, l.station(), l.cross(), l.aside());
-      legs(sketch, l.crossSquare());
     }
+    legs(sketch, l.crossSquare());
     legs(sketch, l.square());
   }
 
