@@ -98,4 +98,25 @@ class CrewOpeningTest {
     assertThat(crew())
         .containsPattern("First: film and tape [^.]*[.] The plan keeps no time for that");
   }
+
+  /** Else nobody knows when to unlock, and the half hour before the first can is gone. */
+  @Test
+  void the_client_is_told_the_hour_at_which_the_crew_comes_after_the_first_day() {
+    String client =
+        HALL.packet(Packet.CLIENT, PaperSize.LETTER).pages().stream()
+            .map(CrewOpeningTest::words)
+            .collect(Collectors.joining(" "));
+    assertThat(client).contains("somebody to open, after the first day at 7:00 AM");
+  }
+
+  /** The floor's dye waits three hours for each next coat; the panel has two hours and a break. */
+  @Test
+  void a_sample_panel_has_a_patch_of_one_coat_for_each_dye_and_the_client_signs_for_that() {
+    String client =
+        HALL.packet(Packet.CLIENT, PaperSize.LETTER).pages().stream()
+            .map(CrewOpeningTest::words)
+            .collect(Collectors.joining(" "));
+    assertThat(crew()).contains("Each on a patch of its own, one coat, what dries longest first.");
+    assertThat(client).contains("It shows one coat of each color");
+  }
 }

@@ -29,6 +29,8 @@ import slabwright.work.step.StepKind;
  *
  * @param areas names of all floor areas
  * @param cleared by when they are empty, and the way in too
+ * @param opens the first day after that on which the crew comes before its work begins, at the hour
+ *     at which somebody opens
  * @param detectors while dust is raised, a stretch a day: detectors are not left off overnight
  * @param flames while gas, pilot lights, heaters and air handling are off
  * @param signing from when the sample panel is looked at: others are no longer kept off for it
@@ -36,6 +38,7 @@ import slabwright.work.step.StepKind;
 public record OwnerTimes(
     List<String> areas,
     Optional<LocalDateTime> cleared,
+    Optional<LocalDateTime> opens,
     List<TimeSpan> detectors,
     List<TimeSpan> flames,
     Optional<LocalDateTime> signing) {
@@ -53,12 +56,20 @@ public record OwnerTimes(
     return new OwnerTimes(
         plan.areas().stream().map(AreaWorkPlan::name).toList(),
         steps.stream().map(ScheduledStep::start).findFirst(),
+        opens(plan),
         dust(steps),
         flames(steps),
         steps.stream()
             .filter(s -> s.task().type().kind() == StepKind.SAMPLE_PANEL)
             .map(s -> KeepOutPeriod.until(s).orElseGet(s::end))
             .max(Comparator.naturalOrder()));
+  }
+
+  private static Optional<LocalDateTime> opens(WorkPlan plan) {
+    return plan.presence().maybe().stream()
+        .flatMap(p -> p.days().stream().skip(1))
+        .map(d -> d.span().start())
+        .min(Comparator.comparing(LocalDateTime::toLocalTime));
   }
 
   public static boolean raisesDust(ScheduledStep s) {

@@ -67,7 +67,14 @@ final class BeforeBlocks {
     List<String> ready = new ArrayList<>();
     ready.add(context.say("sheets.before-blocks.cleared", areas()));
     ready.add(context.say("sheets.before-blocks.power"));
-    ready.add(context.say("sheets.before-blocks.key"));
+    ready.add(
+        times
+            .opens()
+            .map(
+                t ->
+                    context.say(
+                        "sheets.before-blocks.key-from", context.times().hourBeforeOfAnyDay(t)))
+            .orElseGet(() -> context.say("sheets.before-blocks.key")));
     wanted.put(first, ready);
     if (any(OwnerTimes::raisesDust)) {
       wanted.put(dust(), List.of(context.say("sheets.before-blocks.detectors")));

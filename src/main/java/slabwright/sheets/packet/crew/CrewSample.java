@@ -32,6 +32,7 @@ record CrewSample(PacketContents job, TimeFormat times, boolean timed) {
       String dyes = dyes(part.step().task().type().areaId());
       if (!dyes.isEmpty()) {
         lines.add(job.words().say("sheets.crew-sample.dyes", dyes));
+        lines.add(job.words().say("sheets.crew-sample.patches"));
       }
       lines.add(job.words().say("sheets.crew-sample.place"));
     }
