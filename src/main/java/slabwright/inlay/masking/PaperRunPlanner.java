@@ -25,7 +25,8 @@ final class PaperRunPlanner {
       if (depth > 0) {
         double width = bestWidth(depth, rules);
         double length = level ? part.width() : part.height();
-        runs.add(new PaperRun(side, strips(depth, width, rules.paperLap()), width, length));
+        double from = level ? part.minX() - blank.minX() : part.minY() - blank.minY();
+        runs.add(new PaperRun(side, strips(depth, width, rules.paperLap()), width, length, from));
       }
     }
     return runs;

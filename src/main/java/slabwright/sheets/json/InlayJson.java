@@ -110,7 +110,8 @@ public final class InlayJson {
                     .put("side", run.side().name().toLowerCase(Locale.ROOT))
                     .put("strips", run.strips())
                     .put("width_mm", JsonText.number(run.width()))
-                    .put("length_mm", JsonText.number(run.length())));
+                    .put("length_mm", JsonText.number(run.length()))
+                    .put("from_mm", JsonText.number(run.from())));
   }
 
   private static void panels(InlayPlan plan, ArrayNode list) {

@@ -85,6 +85,21 @@ class MaskingTest {
     assertThat(paper).allMatch(p -> p.strips() == 1 && p.width() == 457.2);
   }
 
+  /**
+   * At the blank's upper edge, 50.8 mm above the opening, mist that reaches 450 mm goes √(450² −
+   * 50.8²) mm past the opening's corner; the side runs fit between the other two.
+   */
+  @Test
+  void paper_begins_where_the_mist_does_from_its_corner_of_the_blank() {
+    List<PaperRun> paper = Masking.of(SQUARE, PLAN, reach(450)).paper();
+    double past = Math.sqrt(450 * 450 - 50.8 * 50.8) - 50.8;
+    for (PaperRun p : paper) {
+      boolean level = p.side() == BlankSide.TOP || p.side() == BlankSide.BOTTOM;
+      assertThat(p.from()).as("%s", p.side()).isCloseTo(level ? -past : 0, within(1.0));
+      assertThat(p.length()).isCloseTo(701.6 - 2 * p.from(), within(1.0));
+    }
+  }
+
   @Test
   void a_wall_within_reach_gets_upright_masking_of_the_mists_height() {
     Overspray fan = new Overspray.Fan(Length.mm(300), 90, Length.mm(50), Length.mm(50));

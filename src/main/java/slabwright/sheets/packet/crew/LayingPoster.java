@@ -43,6 +43,9 @@ import slabwright.site.FloorArea;
 
 /** How the panels of one graphic are laid on the snapped lines, as the graphic is read. */
 final class LayingPoster {
+  /** Paper that begins so near a corner begins at it, mm. */
+  private static final double AT_CORNER = 2;
+
   private final FloorArea area;
   private final PlacedInlay inlay;
   private final InlayPlan plan;
@@ -215,11 +218,15 @@ final class LayingPoster {
   private String paper(PaperRun p) {
     String width = context.length(p.width());
     String length = context.length(p.length());
+    String off = context.length(Math.abs(p.from()));
+    int beyond = Math.abs(p.from()) < AT_CORNER ? 0 : p.from() > 0 ? 1 : -1;
+    int n = p.strips();
     return switch (p.side()) {
-      case TOP -> context.say("sheets.laying-poster.paper-top", p.strips(), width, length);
-      case BOTTOM -> context.say("sheets.laying-poster.paper-bottom", p.strips(), width, length);
-      case LEFT -> context.say("sheets.laying-poster.paper-left", p.strips(), width, length);
-      case RIGHT -> context.say("sheets.laying-poster.paper-right", p.strips(), width, length);
+      case TOP -> context.say("sheets.laying-poster.paper-top", n, width, length, beyond, off);
+      case BOTTOM ->
+          context.say("sheets.laying-poster.paper-bottom", n, width, length, beyond, off);
+      case LEFT -> context.say("sheets.laying-poster.paper-left", n, width, length, beyond, off);
+      case RIGHT -> context.say("sheets.laying-poster.paper-right", n, width, length, beyond, off);
     };
   }
 
