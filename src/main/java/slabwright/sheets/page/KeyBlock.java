@@ -13,7 +13,10 @@ import slabwright.drawing.TextMeasure;
 import slabwright.shape.Ring;
 import slabwright.shape.Vec;
 
-/** The key: what each pattern, line and sign on the drawing means. */
+/**
+ * The key: what each pattern, line and sign on the drawing means; never parted over two pages where
+ * one holds it.
+ */
 public record KeyBlock(List<Entry> entries) implements Block {
   private static final double SWATCH = 12;
 
@@ -71,7 +74,8 @@ public record KeyBlock(List<Entry> entries) implements Block {
     double k = type.k();
     double x = (SWATCH + 4) * k;
     List<Slice> slices = new ArrayList<>();
-    for (Entry entry : entries) {
+    for (int e = 0; e < entries.size(); e++) {
+      Entry entry = entries.get(e);
       List<String> lines = TextMeasure.wrap(entry.words(), type.body(), width - x);
       double height = Math.max(7.4 * k, lines.size() * type.leading() + 2.6 * k);
       double middle = height / 2;
@@ -81,7 +85,7 @@ public record KeyBlock(List<Entry> entries) implements Block {
         Vec at = new Vec(x, first + i * type.leading());
         inks.add(Text.start(at, lines.get(i), type.body()));
       }
-      slices.add(new Slice(height, false, inks));
+      slices.add(new Slice(height, e < entries.size() - 1, inks));
     }
     return slices;
   }

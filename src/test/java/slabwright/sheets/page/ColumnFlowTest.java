@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -66,6 +67,24 @@ class ColumnFlowTest {
         List<String> words = words(page);
         assertThat(words.get(words.size() - 1)).as("%d rows", rows).isNotEqualTo("Next");
       }
+    }
+  }
+
+  @Test
+  void a_key_is_never_parted_over_two_pages() {
+    List<KeyBlock.Entry> entries =
+        IntStream.range(0, 6).mapToObj(i -> KeyBlock.ringed("" + i, "sign " + i)).toList();
+    for (int rows = 15; rows < 40; rows++) {
+      List<List<Ink>> pages =
+          ColumnLayout.whole(
+              PAGE, 1, List.of(table(rows), new Heading("Key"), KeyBlock.of(entries)));
+      List<String> with =
+          pages.stream()
+              .map(ColumnFlowTest::words)
+              .filter(w -> w.contains("Key") || w.stream().anyMatch(t -> t.startsWith("sign")))
+              .findFirst()
+              .orElseThrow();
+      assertThat(with).as("%d rows", rows).contains("Key", "sign 0", "sign 5");
     }
   }
 
