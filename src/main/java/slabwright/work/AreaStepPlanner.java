@@ -18,6 +18,7 @@ import slabwright.work.book.TemperatureTable;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.JobTool;
 import slabwright.work.days.WorkStep;
+import slabwright.work.prep.MixPlan;
 import slabwright.work.prep.PrepPlan;
 import slabwright.work.prep.PrepStep;
 import slabwright.work.step.StepKind;
@@ -137,6 +138,14 @@ final class AreaStepPlanner {
     int others = machine ? drivers : 0;
     int hands = PrepPlan.hands(book);
     hands = byHand.isHandGrinding() ? Math.min(hands, grinders(others)) : hands;
+    Figure<Duration> handTime = step.handTime();
+    Optional<MixPlan> guns =
+        step.kind() == PrepStep.Kind.FILL ? plan.mixing(step.subject()) : Optional.empty();
+    Optional<Duration> emptied = guns.flatMap(MixPlan::emptied);
+    if (emptied.isPresent() && handTime.isKnown()) {
+      hands = guns.get().fillers();
+      handTime = Figure.known(emptied.get().multipliedBy(hands));
+    }
     chain.append(
         List.of(
             StepSequence.StepDraft.pausing(
@@ -149,7 +158,7 @@ final class AreaStepPlanner {
                 step.id() + ".hand",
                 machine ? Message.of("work.area-step-planner.by-hand", step.name()) : step.name(),
                 byHand,
-                step.handTime(),
+                handTime,
                 hands)));
     if (step.kind() == PrepStep.Kind.FILL) {
       chain.setGap(dry(filler, Message.of("work.area-step-planner.a-filler")));

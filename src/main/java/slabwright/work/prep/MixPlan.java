@@ -1,8 +1,11 @@
 package slabwright.work.prep;
 
 import java.time.Duration;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.stream.DoubleStream;
 import slabwright.units.Message;
 import slabwright.units.QuantityFormat;
@@ -20,7 +23,7 @@ import slabwright.work.step.StepPlace;
  * @param workingTime from the start of mixing
  * @param nozzle whether each kit is a cartridge that mixes in its nozzle; then the working time
  *     bounds no batch, but every stop
- * @param people who fill at once
+ * @param people who fill at once; a cartridge is emptied by one of them, each with a gun
  * @param mixes in order; known and empty for what does not set once it is open
  */
 public record MixPlan(
@@ -63,7 +66,7 @@ public record MixPlan(
                         .with(p.spread().loss(), (all, loss) -> new MixPieces(all, loss, hands))
                         .flatMap(m -> m.mixed(p, working))
                     : Figure.known(List.of()));
-    return new MixPlan(place, working, nozzle, hands, mixes);
+    return new MixPlan(place, working, nozzle, people, mixes);
   }
 
   /** Whether it has to be used up before it sets, or nobody knows. */
@@ -82,6 +85,26 @@ public record MixPlan(
         .map(Mix::laying)
         .max(Duration::compareTo)
         .orElse(Duration.ZERO);
+  }
+
+  /** How many fill at once: of cartridges no more than there are. */
+  public int fillers() {
+    return nozzle ? Math.min(people, Math.max(1, count())) : people;
+  }
+
+  /**
+   * How long the cartridges take with a gun for each who fills: whoever is done first takes the
+   * next. Empty for what comes in no cartridge.
+   */
+  public Optional<Duration> emptied() {
+    List<Mix> all = mixes.maybe().orElse(List.of());
+    if (!nozzle || all.isEmpty()) {
+      return Optional.empty();
+    }
+    PriorityQueue<Duration> guns =
+        new PriorityQueue<>(Collections.nCopies(fillers(), Duration.ZERO));
+    all.forEach(m -> guns.add(guns.remove().plus(m.laying())));
+    return guns.stream().max(Comparator.naturalOrder());
   }
 
   /** What sets in the pail before it is used; the rest of the last mix left out, mm³. */
@@ -110,7 +133,8 @@ public record MixPlan(
     long sets = workingTime.maybe().orElse(Duration.ZERO).toMinutes();
     if (nozzle) {
       long emptied = Math.max(1, (longest().toSeconds() + 59) / 60);
-      return Optional.of(Message.of("work.mix-plan.cartridges", count(), most, emptied, sets));
+      return Optional.of(
+          Message.of("work.mix-plan.cartridges", count(), most, emptied, sets, fillers()));
     }
     Message batches = Message.of("work.mix-plan.batches", count(), most, sets, people);
     return Optional.of(

@@ -105,6 +105,21 @@ class MixPlanTest {
     assertThat(told(plan)).contains("cartridges").contains("the nozzle sets 9 min after");
   }
 
+  /** Three cartridges and two guns: two at once, then the third, so as long as two take. */
+  @Example
+  void who_fills_out_of_cartridges_has_a_gun_each_and_shares_none() {
+    MixPlan three = filler(8, 225, 20, BOOK);
+    assertThat(three.count()).isEqualTo(4);
+    MixPlan one = filler(1, 225, 20, BOOK);
+    assertThat(three.fillers()).isEqualTo(2);
+    assertThat(one.fillers()).isEqualTo(1);
+    assertThat(one.emptied()).contains(mixes(one).get(0).laying());
+    assertThat(three.emptied().orElseThrow())
+        .isEqualTo(mixes(three).get(0).laying().plus(mixes(three).get(2).laying()));
+    assertThat(told(three)).contains("by one of 2 people, a gun for each");
+    assertThat(told(one)).contains("by one person");
+  }
+
   @Example
   void a_book_without_a_pot_life_or_a_mixing_time_has_the_data_sheet_asked() {
     String silent = "(?m)^working time = 50 F: 35 min.*$";
