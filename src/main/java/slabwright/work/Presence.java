@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
@@ -59,6 +60,26 @@ public record Presence(Duration steps, List<Day> days, List<Message> unsaid) {
   /** Hours of presence of all people. */
   public Duration present() {
     return days.stream().map(Day::time).reduce(Duration.ZERO, Duration::plus);
+  }
+
+  /** Days that people are there, each counted whole however short it is. */
+  public long personDays() {
+    return days.stream().mapToLong(d -> d.persons().size()).sum();
+  }
+
+  /** On how many days how many people are there, and their hours: what person days come from. */
+  public Message daysAndPeople() {
+    IntSummaryStatistics people =
+        days.stream().mapToInt(d -> d.persons().size()).summaryStatistics();
+    return days.isEmpty()
+        ? Message.of("work.consumable.sheet-steps")
+        : Message.of(
+            "work.presence.days-and-people",
+            days.size(),
+            people.getMin(),
+            people.getMax(),
+            people.getMax() - people.getMin(),
+            hours(present()));
   }
 
   public static Presence of(DayPlan plan, ShopBook book) {

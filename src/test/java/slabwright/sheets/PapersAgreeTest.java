@@ -2,18 +2,28 @@ package slabwright.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDateTime;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import slabwright.drawing.Text;
 import slabwright.sheets.packet.Packet;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.crew.CrewPacket;
 import slabwright.sheets.page.PaperSize;
 import slabwright.sheets.page.PrintedPage;
+import slabwright.units.QuarterHour;
 import slabwright.words.Words;
+import slabwright.work.Presence;
+import slabwright.work.days.KeepOutPeriod;
+import slabwright.work.days.ScheduledStep;
+import slabwright.work.prep.MixPlan;
+import slabwright.work.step.StepKind;
 
 /** That two pages of the tram hall's papers do not tell two people two things. */
 class PapersAgreeTest {
@@ -47,7 +57,7 @@ class PapersAgreeTest {
     assertThat(all(Packet.FIRE_AND_SAFETY, JOB))
         .doesNotContain("Cans and rags off the site the same day")
         .contains("Rags and empty cans off the site the same day")
-        .contains("cans that stay overnight shut and locked");
+        .contains("Solvent overnight, at most 5.75 gal: shut, locked");
   }
 
   /** Its limit is a mean over 15 minutes; nobody waits so long at that reading. */
@@ -87,6 +97,81 @@ class PapersAgreeTest {
     assertThat(day(JOB, "Tuesday, Dec 15")).contains("Solvent overnight, at most 5.75 gal");
     assertThat(day(JOB, "Wednesday, Dec 9")).doesNotContain("Solvent overnight");
     assertThat(day(JOB, "Thursday, Dec 17")).doesNotContain("Solvent overnight");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"en, LETTER", "en, A4", "es, LETTER", "es, A4"})
+  void who_checks_the_fire_form_reads_where_solvent_stays_overnight(
+      String language, PaperSize paper) {
+    Words said = Words.ofTag(language).orElseThrow();
+    List<PrintedPage> fire =
+        SheetSamples.tramHall().packet(Packet.FIRE_AND_SAFETY, paper, said).pages();
+    assertThat(fire).hasSize(3);
+    List<String> night =
+        List.of(said.say("sheets.solvent-night.brief", "§", "______________").split("§", -1));
+    assertThat(words(fire.get(2)))
+        .contains(night.get(0))
+        .contains(night.get(1).replace('\u00a0', ' '));
+  }
+
+  /** What is written in stands beside what it is: in one line of one page. */
+  @ParameterizedTest
+  @CsvSource({"en, Place:", "es, Lugar:"})
+  void the_place_for_solvent_is_written_in_beside_its_word(String language, String label) {
+    Words said = Words.ofTag(language).orElseThrow();
+    for (PaperSize paper : List.of(PaperSize.LETTER, PaperSize.A4)) {
+      for (Packet packet : List.of(Packet.CREW, Packet.FIRE_AND_SAFETY)) {
+        List<String> places =
+            SheetSamples.tramHall().packet(packet, paper, said).pages().stream()
+                .flatMap(p -> p.drawing().plain().stream())
+                .filter(Text.class::isInstance)
+                .map(t -> ((Text) t).words().replace('\u00a0', ' '))
+                .filter(t -> t.contains(label))
+                .toList();
+        assertThat(places).isNotEmpty().allMatch(t -> t.endsWith(label + " ______________"));
+      }
+    }
+  }
+
+  @Test
+  void the_fire_lists_tell_once_who_is_kept_out_indoors_and_outdoors() {
+    for (PacketContents job : List.of(JOB, SPANISH)) {
+      String both = job.words().say("work.ignition-check.public-out-and-away");
+      assertThat(all(Packet.FIRE_AND_SAFETY, job))
+          .containsOnlyOnce(both)
+          .doesNotContain(job.words().say("work.ignition-check.public-out"))
+          .doesNotContain(job.words().say("work.ignition-check.public-away"));
+    }
+  }
+
+  @Test
+  void a_floor_is_locked_until_the_hour_from_which_its_next_coat_may_be_laid() {
+    assertThat(day(JOB, "Wednesday, Dec 16"))
+        .containsPattern("close and lock Terrace, Reading hall until 7:15.PM")
+        .containsPattern("coat 2: not before Wednesday, Dec 16 7:15.PM");
+  }
+
+  /** Masking is set-up: the client's name is waited for by the first dye alone. */
+  @Test
+  void the_first_dye_is_planned_after_the_client_has_signed_and_the_crew_reads_that_it_waits() {
+    List<ScheduledStep> steps = JOB.work().days().maybe().orElseThrow().steps();
+    ScheduledStep panel = first(steps, StepKind.SAMPLE_PANEL);
+    LocalDateTime signed = QuarterHour.up(KeepOutPeriod.until(panel).orElseThrow());
+    LocalDateTime masked = first(steps, StepKind.MASK_WALLS).start();
+    LocalDateTime dyed =
+        steps.stream()
+            .filter(s -> s.task().type().coat().isPresent())
+            .map(ScheduledStep::start)
+            .min(Comparator.naturalOrder())
+            .orElseThrow();
+    assertThat(dyed).isAfter(signed);
+    assertThat(masked).isBefore(signed);
+    assertThat(day(JOB, "Thursday, Dec 10"))
+        .contains("once the air is clear. Dye waits for it; masking does not.");
+  }
+
+  private static ScheduledStep first(List<ScheduledStep> steps, StepKind kind) {
+    return steps.stream().filter(s -> s.task().type().kind() == kind).findFirst().orElseThrow();
   }
 
   @Test
@@ -130,6 +215,42 @@ class PapersAgreeTest {
   void the_page_to_write_readings_on_is_called_by_its_name() {
     assertThat(all(Packet.CREW, JOB))
         .contains("Where: page Air and gas meter. Write it down: page Gas meter readings.");
+  }
+
+  /** Three cartridges of 8 min and two guns: the third is emptied while one of the two waits. */
+  @Test
+  void a_step_that_fills_lasts_as_long_as_its_cartridges() {
+    List<ScheduledStep> filling =
+        JOB.work().days().maybe().orElseThrow().steps().stream()
+            .filter(s -> s.task().type().kind() == StepKind.FILL_GAPS)
+            .toList();
+    assertThat(filling).hasSize(2);
+    for (ScheduledStep s : filling) {
+      MixPlan mixing =
+          JOB.work()
+              .area(s.task().type().areaId())
+              .orElseThrow()
+              .prep()
+              .mixing(s.task().type().subject())
+              .orElseThrow();
+      long rounds = (mixing.count() + mixing.fillers() - 1) / mixing.fillers();
+      assertThat(s.task().people()).isEqualTo(mixing.fillers());
+      assertThat(s.worked()).isGreaterThan(mixing.longest().multipliedBy(rounds - 1));
+      assertThat(s.worked()).isGreaterThanOrEqualTo(mixing.emptied().orElseThrow());
+    }
+  }
+
+  /** Many short days: the cost says beside the number how it comes to so few hours. */
+  @Test
+  void person_days_say_on_how_many_days_how_many_people_are_there_and_for_how_long() {
+    PacketContents bike = SheetSamples.sample("bike-workshop").job(PaperSize.A4);
+    Presence here =
+        Presence.of(bike.work().outlook().order().maybe().orElseThrow(), bike.work().book());
+    assertThat(here.personDays()).isEqualTo(34);
+    assertThat(all(Packet.OFFICE, bike))
+        .contains("34 person days")
+        .contains("18 days with 1 to 3 people there, 69.45 h in all");
+    assertThat(Presence.hours(here.present())).hasToString("69.45");
   }
 
   @Test

@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.EnumMap;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -22,7 +25,10 @@ final class PdfFonts {
     PDFont font = loaded.get(face);
     if (font == null) {
       try (InputStream in = face.open()) {
-        font = PDType0Font.load(document, in, true);
+        TrueTypeFont read = new TTFParser().parse(new RandomAccessReadBuffer(in));
+        document.registerTrueTypeFontForClosing(read);
+        read.setEnableGsub(false); // see Ligatures
+        font = PDType0Font.load(document, read, true);
       }
       loaded.put(face, font);
     }

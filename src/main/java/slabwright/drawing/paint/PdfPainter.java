@@ -172,7 +172,7 @@ final class PdfPainter implements Painter {
     out.setTextMatrix(
         new Matrix(
             cos, sin, -sin, cos, x(t.at()) - (float) back * cos, y(t.at()) - (float) back * sin));
-    out.showText(words);
+    out.showText(Ligatures.joined(words));
     out.endText();
   }
 

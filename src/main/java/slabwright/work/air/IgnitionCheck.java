@@ -40,6 +40,23 @@ public record IgnitionCheck(
         .orElse(NOTHING);
   }
 
+  /**
+   * What is ticked off before the first can for several places together, each line once: who is out
+   * of the building and kept off outdoors is one line.
+   */
+  public static List<Message> beforeAll(List<IgnitionCheck> places) {
+    Message out = Message.of("work.ignition-check.public-out");
+    Message away = Message.of("work.ignition-check.public-away");
+    List<Message> all = places.stream().flatMap(p -> p.before().stream()).distinct().toList();
+    if (!all.contains(out) || !all.contains(away)) {
+      return all;
+    }
+    return all.stream()
+        .filter(m -> !m.equals(away))
+        .map(m -> m.equals(out) ? Message.of("work.ignition-check.public-out-and-away") : m)
+        .toList();
+  }
+
   private static List<Message> before(IgnitionParameters p) {
     List<Message> all = new ArrayList<>();
     p.sources().forEach(s -> all.add(Message.of("work.ignition-check.on-the-plan", s)));

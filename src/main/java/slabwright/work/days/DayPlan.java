@@ -88,9 +88,11 @@ public record DayPlan(
         .flatMap(
             done ->
                 steps.stream()
-                    .flatMap(s -> s.task().waits().stream())
-                    .filter(w -> w.after().equals(id))
-                    .map(w -> done.end().plus(w.atLeast()))
+                    .flatMap(
+                        s ->
+                            s.task().waits().stream()
+                                .filter(w -> w.after().equals(id))
+                                .map(w -> KeepOutPeriod.next(done, s, w)))
                     .min(Comparator.naturalOrder()));
   }
 

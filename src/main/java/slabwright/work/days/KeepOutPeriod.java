@@ -42,6 +42,19 @@ public record KeepOutPeriod(String area, List<Message> reasons, TimeSpan span) {
     return step.task().keepOut().map(k -> told(step).plus(k.after()));
   }
 
+  /**
+   * When a step may follow another, as it is told: dry is one hour on all papers, so never before
+   * others may come back for the same drying, and never after the step is planned.
+   */
+  public static LocalDateTime next(ScheduledStep done, ScheduledStep after, StepWait wait) {
+    LocalDateTime dry = done.end().plus(wait.atLeast());
+    boolean same = done.task().keepOut().filter(k -> k.after().equals(wait.atLeast())).isPresent();
+    return until(done)
+        .filter(t -> same && t.isAfter(dry))
+        .map(t -> t.isBefore(after.start()) ? t : after.start())
+        .orElse(dry);
+  }
+
   /** The end of the work as the crew is told it, who may begin a little later than planned. */
   private static LocalDateTime told(ScheduledStep step) {
     return step.spans().get(step.spans().size() - 1).toldAsWork().end();

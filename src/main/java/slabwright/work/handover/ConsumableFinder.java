@@ -298,7 +298,11 @@ final class ConsumableFinder {
           Consumable.Kind.PROTECTION,
           Message.of("work.consumable.protection"),
           plan.outlook().order().map(this::personDays),
-          Message.of("work.consumable.sheet-steps"),
+          plan.outlook()
+              .order()
+              .maybe()
+              .map(d -> Presence.of(d, plan.book()).daysAndPeople())
+              .orElse(Message.of("work.consumable.sheet-steps")),
           prices.protection());
     }
     if (vapour) {
@@ -319,9 +323,8 @@ final class ConsumableFinder {
 
   /** Who is there on a day has what protects that day; whoever stays away has none. */
   private CostLine.Count personDays(DayPlan days) {
-    long all =
-        Presence.of(days, plan.book()).days().stream().mapToLong(d -> d.persons().size()).sum();
-    return CostLine.Count.whole(all, CostLine.Unit.PERSON_DAYS);
+    return CostLine.Count.whole(
+        Presence.of(days, plan.book()).personDays(), CostLine.Unit.PERSON_DAYS);
   }
 
   private void takenAway() {

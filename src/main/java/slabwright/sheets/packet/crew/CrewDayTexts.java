@@ -26,6 +26,7 @@ import slabwright.words.Words;
 import slabwright.work.MeterWatch;
 import slabwright.work.WorkPlan;
 import slabwright.work.days.DayPlan;
+import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.PersonRota;
 import slabwright.work.days.ScheduledStep;
 import slabwright.work.days.StepWait;
@@ -354,7 +355,7 @@ final class CrewDayTexts {
   }
 
   private String window(ScheduledStep done, ScheduledStep after, StepWait w) {
-    LocalDateTime opens = done.end().plus(w.atLeast());
+    LocalDateTime opens = KeepOutPeriod.next(done, after, w);
     LocalDateTime shuts = done.end().plus(w.atMost().orElseThrow());
     Message from = moment(opens, times.hourOfAnyDay(opens));
     Message to = moment(shuts, times.hourBeforeOfAnyDay(shuts));
@@ -372,11 +373,10 @@ final class CrewDayTexts {
     List<JobCrew.Person> named = job.site().job().crew().persons();
     List<String> all = new ArrayList<>();
     for (int i = 0; i < named.size(); i++) {
-      String letter = Character.toString('A' + i);
-      String name = named.get(i).name();
-      String role = named.get(i).role();
-      if (!name.isBlank() || !role.isBlank()) {
-        all.add(words.say("sheets.crew-day.person", letter, name.isBlank() ? role : name));
+      JobCrew.Person p = named.get(i);
+      String name = p.name().isBlank() ? p.role() : p.name();
+      if (!name.isBlank()) {
+        all.add(words.say("sheets.crew-day.person", PersonRota.letter(i), name));
       }
     }
     return String.join(", ", all);

@@ -10,6 +10,7 @@ import slabwright.floor.FloorTakeoff;
 import slabwright.sheets.packet.CareRules;
 import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.packet.SealedDoorways;
+import slabwright.sheets.packet.SolventNight;
 import slabwright.sheets.packet.StopNotice;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnPages;
@@ -26,6 +27,7 @@ import slabwright.units.QuantityFormat;
 import slabwright.units.Recent;
 import slabwright.work.WorkPlan;
 import slabwright.work.air.AirScreening;
+import slabwright.work.air.IgnitionCheck;
 
 /**
  * A page of plans and a form for all floors with solvent on them, with what is ticked off: two
@@ -278,16 +280,18 @@ public final class FireSafetyPacket {
   }
 
   private List<Block> list(String heading, List<Message> lines) {
-    return lines.isEmpty()
-        ? List.of()
-        : List.of(new Heading(heading), new TickColumns(lines.stream().map(context::say).toList()));
+    return ticks(heading, lines.stream().map(context::say).toList());
+  }
+
+  private static List<Block> ticks(String heading, List<String> lines) {
+    return lines.isEmpty() ? List.of() : List.of(new Heading(heading), new TickColumns(lines));
   }
 
   /** What the air was reckoned with comes first: a doorway that is not sealed changes it all. */
   private List<Block> before(List<SolventFloor> floors) {
     List<Message> all = new ArrayList<>();
     new SealedDoorways(job).said().ifPresent(all::add);
-    floors.stream().flatMap(f -> f.air().ignition().before().stream()).distinct().forEach(all::add);
+    all.addAll(IgnitionCheck.beforeAll(floors.stream().map(f -> f.air().ignition()).toList()));
     return list(context.say("sheets.fire-safety-packet.before"), all);
   }
 
@@ -298,9 +302,22 @@ public final class FireSafetyPacket {
   }
 
   private List<Block> after(List<SolventFloor> floors) {
-    return list(
-        context.say("sheets.fire-safety-packet.after"),
-        floors.stream().flatMap(f -> f.air().ignition().after().stream()).distinct().toList());
+    Message waste = Message.of("work.ignition-check.waste-off-site");
+    List<String> all =
+        floors.stream()
+            .flatMap(f -> f.air().ignition().after().stream())
+            .distinct()
+            .map(m -> m.equals(waste) ? wasteAndNight(m) : context.say(m))
+            .toList();
+    return ticks(context.say("sheets.fire-safety-packet.after"), all);
+  }
+
+  /** What leaves the site, and where the cans stay that do not, to be written in. */
+  private String wasteAndNight(Message waste) {
+    return new SolventNight(job)
+        .brief()
+        .map(night -> context.say("work.ignition-check.waste-same-day") + " " + night)
+        .orElseGet(() -> context.say(waste));
   }
 
   private List<PageDraft> lists(List<SolventFloor> floors, List<Block> under) {
