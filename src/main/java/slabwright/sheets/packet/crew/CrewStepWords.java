@@ -88,7 +88,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
       case SET_UP -> Message.of("sheets.crew-step.set-up");
       case HEPA_PASS -> Message.of("sheets.crew-step.hepa-pass");
       case SET_UP_FAN -> Message.of("sheets.crew-step.set-up-fan");
-      case MASK_WALLS -> Message.of("sheets.crew-step.mask-walls");
+      case MASK_WALLS -> new CrewMasking(job).told(type.areaId());
       case STRIKE -> strike();
     };
   }
