@@ -287,6 +287,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .filter(p -> !p.isEmpty())
         .distinct()
         .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
+    new CrewSpraying(job).worn(work.first().step().task().type()).ifPresent(lines::add);
     putAway.before(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
     putAway.out(work.first()).ifPresent(m -> lines.add(job.words().say(m)));
     if (work.first().step().task().type().kind() == StepKind.SAMPLE_PANEL) {
