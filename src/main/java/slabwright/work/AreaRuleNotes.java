@@ -62,6 +62,7 @@ final class AreaRuleNotes {
       notes.addAll(CrewSafety.grinding(!floor.isOutdoors()));
     }
     vapour();
+    mist();
     notes.add(slip(floor).note(Optional.empty()));
     films(coats.stream().filter(AreaRuleNotes::isFilm).map(CoatPlan::product).distinct().toList());
     notes.addAll(DewPoint.notes(floor.area().slab(), units));
@@ -88,6 +89,19 @@ final class AreaRuleNotes {
               .distinct()
               .toList();
       notes.add(BreathingRule.vapour(named, solvents.get()));
+    }
+  }
+
+  private void mist() {
+    List<String> sprayed =
+        coats.stream()
+            .map(CoatPlan::product)
+            .filter(p -> p.laying().isSprayed())
+            .map(Product::label)
+            .distinct()
+            .toList();
+    if (!sprayed.isEmpty()) {
+      notes.add(BreathingRule.mist(sprayed));
     }
   }
 

@@ -96,7 +96,7 @@ final class AreaStepPlanner {
     }
   }
 
-  /** Before the first coat that is sprayed: as long as the cut-in, common practice, no source. */
+  /** Before the first coat that is sprayed. */
   private void maskWalls(CoatPlan plan) {
     StepType type = types.coat(plan, 1);
     boolean first = !masked && type.tools().contains(ToolKind.SPRAYER);
@@ -107,7 +107,7 @@ final class AreaStepPlanner {
               "mask",
               Message.of("work.area-step-planner.mask-walls"),
               types.plain(StepKind.MASK_WALLS, StepPlace.WHOLE_FLOOR, Set.of()),
-              RateArithmetic.time(floor.cutIn(), book.setUp().wallMasking()),
+              RateArithmetic.time(floor.masked(), book.setUp().wallMasking()),
               Math.min(2, crew)));
     }
   }

@@ -98,15 +98,15 @@ public record AreaWorkPlan(
   }
 
   /**
-   * Length of walls that are masked before dye is sprayed on the floor, once for all coats, in mm:
-   * as long as the cut-in. Common practice, no source.
+   * Length that is masked before dye is sprayed on the floor, once for all coats, in mm: walls,
+   * what stands on the floor, doorways.
    */
   public double wallMasking() {
     boolean sprayed =
         coats.stream()
             .filter(c -> c.job().target() == Finish.Target.WHOLE_FLOOR)
             .anyMatch(c -> c.product().laying().isSprayed());
-    return sprayed ? floor.cutIn() : 0;
+    return sprayed ? floor.masked() : 0;
   }
 
   /**

@@ -94,6 +94,21 @@ class CrewAmountsTest {
     assertThat(count(said, "; mix 1.00 gal")).isEqualTo(8);
   }
 
+  /**
+   * By hand: 1 h 17 min of cut-in and 75 min of rolling by two, over 1,635 sq ft, after 6 min of
+   * mixing: 460 sq ft of a gallon take 43 min. Before, the fourth was mixed at 8:59 and set at
+   * 9:56, twelve minutes before the row ends.
+   */
+  @Test
+  void batches_go_onto_the_floor_when_it_is_reached_by_the_hours_of_their_row() {
+    assertThat(phone())
+        .contains("Batch 1 on the floor at lane 1, about 7:35")
+        .contains("Batch 2 on the floor at lane 18, about 8:20")
+        .contains("Batch 3 on the floor at lane 26, about 9:00")
+        .contains("Batch 4 on the floor at lane 33, about 9:45");
+    assertThat(crew()).contains("cut-in included, 2 rolling").doesNotContain("rolling alone");
+  }
+
   /** 4 oz to the gallon, in the last coat alone, and in all that is mixed. */
   @Test
   void the_last_coat_and_no_other_says_how_much_grit_goes_into_it() {

@@ -56,6 +56,18 @@ class CrewCautionsTest {
     assertThat(laid).isPositive();
   }
 
+  /** The only mask of the pages was for dust. */
+  @Test
+  void whoever_sprays_a_water_borne_dye_is_told_in_its_row_what_to_wear_for_the_mist() {
+    String phone = CrewPacket.html(job("tram-hall"));
+    for (String row : phone.split("<label class=\"row\">", -1)) {
+      assertThat(row.contains("wears breathing protection for mist as the product"))
+          .as(row)
+          .isEqualTo(row.contains("Spray Water-borne dye"));
+    }
+    assertThat(phone).contains("Spray Water-borne dye");
+  }
+
   @Test
   void outdoors_no_fan_is_called_for_and_indoors_the_air_goes_by_the_openings_of_the_plan() {
     int indoors = 0;

@@ -1,6 +1,7 @@
 package slabwright.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -8,6 +9,7 @@ import java.util.stream.Collectors;
 import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 import slabwright.drawing.Text;
+import slabwright.floor.CutIn;
 import slabwright.inlay.panel.PanelPlan;
 import slabwright.inlay.panel.RegistrationTick;
 import slabwright.sheets.packet.Packet;
@@ -100,7 +102,7 @@ class CrewSettingOutTest {
   @Test
   void film_fan_and_ticks_come_off_once_and_before_what_they_are_in_the_way_of() {
     String phone = CrewPacket.html(HALL.job(PaperSize.LETTER)).replace('\u00a0', ' ');
-    String off = "First: film and tape off the walls, the fan and its duct out of the way";
+    String off = "First: all masking film and tape off, the fan and its duct out of the way";
     assertThat(count(phone, off)).isEqualTo(1);
     int sealer = phone.indexOf("Roll Water-borne penetrating sealer");
     assertThat(phone.indexOf(off)).isBetween(sealer, phone.indexOf("usual loss", sealer));
@@ -155,6 +157,20 @@ class CrewSettingOutTest {
         .containsPattern("of Heron ring: panel B on the cross, then panels C, A; press");
     assertThat(CrewPacket.html(SheetSamples.sample("bike-workshop").job(PaperSize.LETTER)))
         .containsPattern("of Wheel: panels A, B, each to its registration ticks; press");
+  }
+
+  /** Taken at its word, a row that masks the walls has counter, booths and columns dyed. */
+  @Test
+  void the_row_of_masking_names_all_that_is_masked_and_as_much_is_bought() {
+    assertThat(CrewPacket.html(HALL.job(PaperSize.LETTER)))
+        .contains(
+            "Mask with film and tape: walls, the line across each doorway, counters and islands,"
+                + " booths, columns, glass beside the doors");
+    for (SheetSamples sample : List.of(HALL, SheetSamples.sample("bike-workshop"))) {
+      double dyed = CutIn.STAIN.length(sample.job(PaperSize.LETTER).areas().get(0).takeoff());
+      assertThat(sample.job(PaperSize.LETTER).work().areas().get(0).wallMasking())
+          .isCloseTo(dyed, within(1.0));
+    }
   }
 
   private static List<String> rows(SheetSamples sample) {

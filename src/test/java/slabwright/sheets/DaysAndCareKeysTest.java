@@ -170,7 +170,7 @@ class DaysAndCareKeysTest {
               QuantityFormat.volume(b.get("mixed").doubleValue(), units(paper)),
               QuantityFormat.volume(b.get("used").doubleValue(), units(paper)),
               area(b.get("area").doubleValue(), paper),
-              time(b.get("laying"), paper));
+              time(b.get("kept"), paper));
       assertThat(rolling.rightOf(b.get("number").asText(), 5))
           .as(b.toString())
           .anyMatch(r -> r.size() == 5 && r.subList(1, 5).equals(wanted));

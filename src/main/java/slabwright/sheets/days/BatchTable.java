@@ -36,6 +36,12 @@ public record BatchTable(CoatPlan coat, SheetContext context) {
             b -> {
               blocks.add(new Heading(context.say("sheets.batch-table.batches-of-one-coat")));
               blocks.add(table(b));
+              if (b.list().stream().anyMatch(coat::isLaidLate)) {
+                blocks.add(
+                    new CautionBlock(
+                        context.say("sheets.batch-table.batches"),
+                        context.say("sheets.batch-table.laid-late")));
+              }
               blocks.add(new Paragraph(words(b)));
               blocks.add(new Gap(2));
             });
@@ -54,7 +60,7 @@ public record BatchTable(CoatPlan coat, SheetContext context) {
               TableCell.of(volume(b.mixed())),
               TableCell.of(volume(b.used())),
               TableCell.of(context.bareArea(b.area())),
-              TableCell.of(context.times().duration(b.laying())),
+              TableCell.of(context.times().duration(b.kept())),
               TableCell.of(where.map(l -> l.from() + "–" + l.to()).orElse(""))));
     }
     return TableBlock.of(

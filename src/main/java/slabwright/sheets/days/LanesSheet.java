@@ -243,7 +243,15 @@ public final class LanesSheet {
             TableColumn.narrow(context.say("sheets.lanes-sheet.lane")),
             TableColumn.number(
                 context.say("sheets.lanes-sheet.rolled-by-then", context.areaUnit())),
-            TableColumn.number(context.say("sheets.lanes-sheet.done-after"))),
+            TableColumn.number(doneAfter())),
         rows);
+  }
+
+  /** By the plan's own pace: whether the cut-in is in it, and how many roll. */
+  private String doneAfter() {
+    int people = coat.job().people().maybe().orElse(1);
+    return new CoatWords(coat, context).cutInFirst()
+        ? context.say("sheets.lanes-sheet.done-after-cut-in", people)
+        : context.say("sheets.lanes-sheet.done-after", people);
   }
 }

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /**
  * What is used up or taken away on every job, by the measure it is bought or paid by.
  *
- * @param wallMasking film and tape along walls, a metre
+ * @param wallMasking film and tape along walls, doorways and what stands there, a metre
  * @param maskingPaper paper round a stencil, a square metre
  * @param cupWheel wear of the tools that take off residue and trenches, a square metre
  * @param screens to abrade between coats, a square metre

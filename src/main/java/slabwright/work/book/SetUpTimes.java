@@ -12,7 +12,7 @@ import java.time.Duration;
  * @param strike once, when all is done
  * @param breaks in a working day, all together
  * @param hepaPass vacuuming the floor between two grinding passes, mm² an hour
- * @param wallMasking film and tape along walls and what stands there, mm an hour
+ * @param wallMasking film and tape along walls, doorways and what stands there, mm an hour
  * @param fanAndDuct setting up one fan with its duct, once
  */
 public record SetUpTimes(

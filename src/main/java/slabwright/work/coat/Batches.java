@@ -23,9 +23,11 @@ public record Batches(List<Batch> list, double kit, int kits) {
    * @param used mm³ that go onto the floor or are lost on the way; the last may be mixed and not
    *     all used
    * @param area mm² it does
-   * @param laying how long it takes to lay
+   * @param laying how long it takes to lay where all at it cut in and roll at once
+   * @param kept how long the plan's hours keep for it: one cuts in, then all roll
    */
-  public record Batch(int number, double mixed, double used, double area, Duration laying) {}
+  public record Batch(
+      int number, double mixed, double used, double area, Duration laying, Duration kept) {}
 
   /** As few equal batches as the working time allows. */
   static Batches even(BatchParameters job, double most) {
@@ -55,7 +57,25 @@ public record Batches(List<Batch> list, double kit, int kits) {
 
   private static Batch batch(BatchParameters job, int number, double mixed, double used) {
     double area = ProductAmount.covered(used, job.coverage(), job.loss());
-    return new Batch(number, mixed, used, area, job.timeFor(used));
+    Duration laying = job.timeFor(used);
+    return new Batch(number, mixed, used, area, laying, laying);
+  }
+
+  /** The same batches with what is kept for them at a pace, mm² an hour of all who lay. */
+  Batches keptAt(double rate) {
+    List<Batch> timed =
+        list.stream()
+            .map(
+                b ->
+                    new Batch(
+                        b.number(),
+                        b.mixed(),
+                        b.used(),
+                        b.area(),
+                        b.laying(),
+                        Duration.ofMillis(Math.round(b.area() / rate * 3.6e6))))
+            .toList();
+    return new Batches(timed, kit, kits);
   }
 
   /** Those of one section after the other; empty when any section is not mixed in batches. */
@@ -67,7 +87,9 @@ public record Batches(List<Batch> list, double kit, int kits) {
     int kits = 0;
     for (Batches b : sections.stream().flatMap(Optional::stream).toList()) {
       for (Batch one : b.list()) {
-        list.add(new Batch(list.size() + 1, one.mixed(), one.used(), one.area(), one.laying()));
+        list.add(
+            new Batch(
+                list.size() + 1, one.mixed(), one.used(), one.area(), one.laying(), one.kept()));
       }
       kits += b.kits();
     }

@@ -115,6 +115,18 @@ public record CoatPlan(
     return own.stream().map(b -> b.from(own.get(0).begins())).toList();
   }
 
+  /**
+   * Whether a batch outlasts its working time at the plan's pace, though not where all who lay cut
+   * in and roll at once.
+   */
+  public boolean isLaidLate(Batches.Batch batch) {
+    return workingTime()
+        .with(product().mixing().mixingTime(), Duration::minus)
+        .maybe()
+        .filter(left -> batch.kept().compareTo(left) > 0)
+        .isPresent();
+  }
+
   /** Whether the edges stay wet in the lanes laid out. */
   public Figure<Boolean> keepsWetEdge() {
     return lanes.with(

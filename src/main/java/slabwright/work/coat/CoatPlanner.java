@@ -96,7 +96,10 @@ final class CoatPlanner {
             .with(spread.splits(), Split::new)
             .with(times, Timed::new)
             .with(rate, (t, r) -> batchJob(t, r));
-    return batchJob.flatMap(BatchParameters::plan).map(Optional::of);
+    return batchJob
+        .flatMap(BatchParameters::plan)
+        .with(keptWithCutIn(), Batches::keptAt)
+        .map(Optional::of);
   }
 
   private record Sizes(double volume, List<Double> kits) {}
@@ -132,9 +135,32 @@ final class CoatPlanner {
    * wait for them, or nobody knows how long it waits.
    */
   private Figure<Double> pace() {
-    Figure<Boolean> asYouGo = cutIn().with(at(laying.wetEdge()), (c, wet) -> c.compareTo(wet) > 0);
-    Figure<Double> one = asYouGo.maybe().orElse(true) ? withCutIn() : job.rate();
+    Figure<Double> one = isCutInAsOneGoes() ? withCutIn() : job.rate();
     return one.with(job.people(), (r, p) -> r * p);
+  }
+
+  /**
+   * The pace that the plan's hours go by, mm² an hour: one cuts in, then all roll. Slower than all
+   * at it at once, so that no batch is begun before its floor is reached.
+   */
+  private Figure<Double> keptWithCutIn() {
+    Figure<Double> all = job.rate().with(job.people(), (r, p) -> r * p);
+    Figure<Double> brush = cutIn().map(t -> t.toMillis() / 3.6e6);
+    return job.mm2() > 0 && brush.isKnown()
+        ? all.with(brush, (r, h) -> job.mm2() / (job.mm2() / r + h))
+        : all;
+  }
+
+  /** The same for lanes: where all is cut in first, that time lies before the first lane. */
+  private Figure<Double> kept() {
+    return isCutInAsOneGoes() ? keptWithCutIn() : job.rate().with(job.people(), (r, p) -> r * p);
+  }
+
+  private boolean isCutInAsOneGoes() {
+    return cutIn()
+        .with(at(laying.wetEdge()), (c, wet) -> c.compareTo(wet) > 0)
+        .maybe()
+        .orElse(true);
   }
 
   private Figure<Duration> cutIn() {
@@ -169,7 +195,7 @@ final class CoatPlanner {
     return job.grid()
         .with(pace(), (g, r) -> new Rolled(g.orElseThrow(), r))
         .with(batches, this::laneJob)
-        .map(j -> Optional.of(LanePlan.of(j)));
+        .with(kept(), (j, r) -> Optional.of(LanePlan.of(j).timed(j.withRate(r))));
   }
 
   private record Rolled(LaneGrid grid, double rate) {}

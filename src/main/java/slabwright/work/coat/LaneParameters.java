@@ -25,6 +25,11 @@ public record LaneParameters(LaneGrid grid, double rate, double batchArea, Durat
     return new LaneParameters(grid, rate, Double.POSITIVE_INFINITY, Duration.ZERO);
   }
 
+  /** The same at another pace, mm² an hour. */
+  LaneParameters withRate(double other) {
+    return new LaneParameters(grid, other, batchArea, pause);
+  }
+
   /** How long after the start an area is done. */
   Duration timeFor(double mm2) {
     double waits = Math.floor(mm2 / batchArea) * pause.toMillis();

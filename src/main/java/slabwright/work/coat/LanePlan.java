@@ -48,6 +48,20 @@ public record LanePlan(List<Lane> lanes, Duration worstEdge, List<Integer> cutOf
     return Optional.of(new LanePlan(lanes, worst, cutOff));
   }
 
+  /** The same order at another pace; how old an edge gets stays that of all who are at it. */
+  LanePlan timed(LaneParameters job) {
+    List<Lane> retimed = new ArrayList<>();
+    double done = 0;
+    for (Lane l : lanes) {
+      double after = done + l.region().area();
+      retimed.add(
+          new Lane(
+              l.number(), l.region(), l.walk(), job.timeFor(done), job.timeFor(after), l.narrow()));
+      done = after;
+    }
+    return new LanePlan(retimed, worstEdge, cutOff);
+  }
+
   /** When the last lane is done. */
   public Duration length() {
     return lanes.isEmpty() ? Duration.ZERO : lanes.get(lanes.size() - 1).to();

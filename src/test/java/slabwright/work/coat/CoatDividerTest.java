@@ -146,14 +146,15 @@ class CoatDividerTest {
     Batches mixed = plan.mixed().orElseThrow();
     double all = mixed.list().stream().mapToDouble(b -> b.laying().toSeconds()).sum();
     double hands = 3 * all;
-    double work =
-        plan.cutIn().maybe().orElseThrow().toSeconds()
-            + floor.area() / plan.job().rate().maybe().orElseThrow() * 3600;
-    assertThat(hands).isCloseTo(work, within(5.0));
+    double cutIn = plan.cutIn().maybe().orElseThrow().toSeconds();
+    double rolling = floor.area() / plan.job().rate().maybe().orElseThrow() * 3600;
+    assertThat(hands).isCloseTo(cutIn + rolling, within(5.0));
+    double kept = mixed.list().stream().mapToDouble(b -> b.kept().toSeconds()).sum();
+    assertThat(kept).as("one cuts in, then all roll").isCloseTo(cutIn + rolling / 3, within(5.0));
     Duration mixing = Duration.ofMinutes(6);
     assertThat(plan.batchLanes().get(1).begins())
         .as("nobody is free to mix meanwhile")
-        .isCloseTo(mixed.list().get(0).laying().plus(mixing), Duration.ofSeconds(30));
+        .isCloseTo(mixed.list().get(0).kept().plus(mixing), Duration.ofSeconds(30));
   }
 
   @Example
@@ -245,6 +246,30 @@ class CoatDividerTest {
     int kits = sections.stream().mapToInt(s -> s.plan().kits().maybe().orElseThrow().count()).sum();
     assertThat(plan.kits().maybe().orElseThrow().count()).isEqualTo(kits);
     assertThat(plan.mixed().orElseThrow().kits()).isEqualTo(kits);
+  }
+
+  /** The list of lanes had all who lay cut in and roll at once: it ended long before the row. */
+  @Example
+  void lanes_end_when_the_coat_does_that_the_day_plan_keeps() {
+    for (String product : List.of("topcoat", "sealer")) {
+      CoatPlan plan = CoatPlan.of(job(product, hall(12_000, 9_000), 2));
+      Duration first = plan.product().mixing().mixingTime().maybe().orElse(Duration.ZERO);
+      boolean before = !plan.cutInOutlastsWetEdge().maybe().orElse(true);
+      Duration rolled = plan.lanes().maybe().orElseThrow().orElseThrow().length();
+      Duration cutIn = before ? plan.cutIn().maybe().orElseThrow() : Duration.ZERO;
+      assertThat(rolled.plus(first).plus(cutIn))
+          .as(product)
+          .isCloseTo(plan.coatTime().maybe().orElseThrow(), Duration.ofSeconds(5));
+    }
+  }
+
+  /** A corridor where one cuts in for hours: mixed by the faster pace, it sets in the pail. */
+  @Example
+  void a_batch_that_outlasts_its_working_time_at_the_pace_of_the_plan_is_told() {
+    CoatPlan narrow = CoatPlan.of(job("topcoat", hall(60_000, 1_200), 3));
+    CoatPlan wide = CoatPlan.of(job("topcoat", hall(12_000, 9_000), 3));
+    assertThat(narrow.mixed().orElseThrow().list()).anyMatch(narrow::isLaidLate);
+    assertThat(wide.mixed().orElseThrow().list()).noneMatch(wide::isLaidLate);
   }
 
   @Example

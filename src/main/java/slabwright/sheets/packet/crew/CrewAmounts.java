@@ -139,7 +139,7 @@ record CrewAmounts(PacketContents job, TimeFormat times, boolean timed) {
     return Message.of("sheets.crew-amounts.grit", name, each, weight(all));
   }
 
-  /** When each batch goes onto the floor; from the coat's start, cut-in first. */
+  /** When each batch goes onto the floor; from the coat's start, cut-in and the first mix first. */
   private List<String> batches(
       CrewDay.Part part,
       CoatPlan plan,
@@ -157,7 +157,8 @@ record CrewAmounts(PacketContents job, TimeFormat times, boolean timed) {
     Duration first =
         section.map(DividedCoat.Section::plan).orElse(plan).cutIn().maybe().orElse(Duration.ZERO);
     boolean shown = isShown(part.step().task().type(), plan);
-    LocalDateTime rolls = part.span().start().plus(asYouGo ? Duration.ZERO : first);
+    Duration mixing = plan.product().mixing().mixingTime().maybe().orElse(Duration.ZERO);
+    LocalDateTime rolls = part.span().start().plus(asYouGo ? Duration.ZERO : first).plus(mixing);
     for (BatchLanes b : section.map(plan::batchLanes).orElseGet(plan::batchLanes)) {
       String at = times.hourToFiveMinutes(rolls.plus(b.begins()));
       Message when =

@@ -15,9 +15,9 @@ import slabwright.work.step.StepType;
 import slabwright.work.step.ToolKind;
 
 /**
- * What is put on a floor for its dyes and has to come off again: film along the walls, which else
- * keeps the sealer's brush off the edge, the fan with its duct, and the ticks of a graphic; and
- * what has to be out of a floor before the coat that closes it.
+ * What is put on a floor for its dyes and has to come off again: masking film, which else keeps the
+ * sealer's brush off the edge, the fan with its duct, and the ticks of a graphic; and what has to
+ * be out of a floor before the coat that closes it.
  *
  * @param steps of all floor areas
  * @param closing the coats over which nobody packs up, of the floors that end with one

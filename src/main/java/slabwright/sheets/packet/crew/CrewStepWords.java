@@ -88,7 +88,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
       case SET_UP -> Message.of("sheets.crew-step.set-up");
       case HEPA_PASS -> Message.of("sheets.crew-step.hepa-pass");
       case SET_UP_FAN -> Message.of("sheets.crew-step.set-up-fan");
-      case MASK_WALLS -> Message.of("sheets.crew-step.mask-walls");
+      case MASK_WALLS -> new CrewMasking(job).told(type.areaId());
       case STRIKE -> strike();
     };
   }
@@ -287,6 +287,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .filter(p -> !p.isEmpty())
         .distinct()
         .forEach(p -> lines.add(job.words().say("sheets.crew-step.protection", p)));
+    new CrewSpraying(job).worn(work.first().step().task().type()).ifPresent(lines::add);
     lines.addAll(putAway.told(work.first(), timed).stream().map(job.words()::say).toList());
     if (work.first().step().task().type().kind() == StepKind.SAMPLE_PANEL) {
       CrewSample sample = new CrewSample(job, times, timed);
