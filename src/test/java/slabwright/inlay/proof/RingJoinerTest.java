@@ -66,6 +66,18 @@ class RingJoinerTest {
   }
 
   @Test
+  void of_two_openings_along_one_edge_each_closes_over_its_own_side() {
+    Vec up = new Vec(0, 40);
+    List<Line> open =
+        List.of(Line.of(B, A, D, C), Line.of(B.plus(up), A.plus(up), D.plus(up), C.plus(up)));
+    List<Ring> edge = List.of(Ring.rectangle(10, -20, 60, 90));
+    assertThat(RingJoiner.rings(open, edge))
+        .extracting(r -> Math.abs(r.signedArea()))
+        .containsExactly(100.0, 100.0);
+    assertThat(RingJoiner.rings(List.of(open.get(1), open.get(0)), edge)).hasSize(2);
+  }
+
+  @Test
   void a_point_and_a_way_there_and_back_make_none() {
     assertThat(rings(Line.of(A))).isEmpty();
     assertThat(rings(Line.of(A, B))).isEmpty();

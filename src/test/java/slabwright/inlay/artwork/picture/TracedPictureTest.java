@@ -24,7 +24,7 @@ class TracedPictureTest {
   private static BufferedImage bar(int type, int scale, Color paper) {
     BufferedImage image = new BufferedImage(120 * scale, 60 * scale, type);
     Graphics2D g = image.createGraphics();
-    if (type == BufferedImage.TYPE_INT_RGB) {
+    if (type != BufferedImage.TYPE_INT_ARGB) {
       g.setColor(paper);
       g.fillRect(0, 0, image.getWidth(), image.getHeight());
     }
@@ -114,7 +114,7 @@ class TracedPictureTest {
   @Test
   void a_large_picture_is_told_in_its_own_pixels() throws IOException {
     int scale = 42;
-    TracedPicture picture = traced(bar(BufferedImage.TYPE_INT_RGB, scale));
+    TracedPicture picture = traced(bar(BufferedImage.TYPE_BYTE_BINARY, scale));
     assertThat(picture.width()).isCloseTo(120 * scale, within(8.0));
     assertThat(picture.height()).isCloseTo(60 * scale, within(8.0));
     List<TracedPicture.Area> areas = picture.areas();
