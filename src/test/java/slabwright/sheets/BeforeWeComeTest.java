@@ -19,6 +19,7 @@ import slabwright.units.QuarterHour;
 import slabwright.work.days.ICalendarWriter;
 import slabwright.work.days.KeepOutPeriod;
 import slabwright.work.days.ScheduledStep;
+import slabwright.work.days.TimeSpan;
 import slabwright.work.handover.OwnerTimes;
 import slabwright.work.step.StepKind;
 
@@ -53,7 +54,7 @@ class BeforeWeComeTest {
         .contains("by Mon, Dec 7")
         .contains("pilot lights out")
         .contains("heaters with a flame")
-        .contains("smoke detectors that dust sets off")
+        .contains("Smoke detectors that dust sets off")
         .contains("A key")
         .containsPattern("Signed on site, Thu, Dec 10, \\d\\d?:\\d\\d PM or later, before any dye");
   }
@@ -117,13 +118,26 @@ class BeforeWeComeTest {
         .allMatch(t -> client.contains(t + ": Sign the sample panel"));
   }
 
+  /** The panel is signed at 1:00 PM on a floor whose heaters stay off until 4:30 PM. */
+  @Test
+  void who_signs_the_panel_while_heaters_are_off_is_no_contradiction_to_nobody_but_the_crew() {
+    String client = all(Packet.CLIENT);
+    TimeSpan off = OwnerTimes.of(JOB.work()).flames().get(0);
+    LocalDateTime signed = OwnerTimes.of(JOB.work()).signing().orElseThrow();
+    assertThat(signed).isAfter(off.start()).isBefore(off.end());
+    assertThat(client)
+        .contains("Nobody but the crew on these floors, or with it in clear air.")
+        .contains("1:00 PM: Sign the sample panel before dye; the crew brings you in when the air")
+        .contains("Client, page 4 of 4");
+  }
+
   @Test
   void smoke_detectors_are_told_day_by_day_and_none_is_off_overnight() {
     List<String> dust = calendar("detectors");
     assertThat(dust).hasSize(4);
     assertThat(all(Packet.CLIENT))
-        .contains(String.join("; ", dust) + ": The owner has smoke detectors that dust sets off")
-        .contains("on again each day when this ends");
+        .contains("from Mon, Dec 7, 9:00 AM until Thu, Dec 10, 8:15 AM: Smoke detectors")
+        .contains("a fire watch; on again each day when dusty work ends.");
     assertThat(OwnerTimes.of(JOB.work()).detectors())
         .allMatch(t -> t.start().toLocalDate().equals(t.end().toLocalDate()));
   }

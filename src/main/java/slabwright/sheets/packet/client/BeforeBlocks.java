@@ -131,11 +131,14 @@ final class BeforeBlocks {
     return s.task().type().kind() == StepKind.SAMPLE_PANEL;
   }
 
-  /** Day by day: nobody leaves detectors off overnight. */
+  /**
+   * From the first day to the last; nobody leaves detectors off overnight, as is said beside it.
+   */
   private String dust() {
-    return times.detectors().isEmpty()
+    List<TimeSpan> off = times.detectors();
+    return off.isEmpty()
         ? context.say("sheets.before-blocks.while-we-grind")
-        : times.detectors().stream().map(this::hours).collect(Collectors.joining("; "));
+        : hours(new TimeSpan(off.get(0).start(), off.get(off.size() - 1).end()));
   }
 
   private String solvent() {
