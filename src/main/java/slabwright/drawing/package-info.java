@@ -13,6 +13,6 @@
  * <p>How they look: {@link Pen}, {@link Colour}, {@link Palette}, {@link TextStyle}, {@link
  * FillStyle}, {@link HatchPattern}. How wide words are: {@link FontFace}, {@link GlyphAdvances},
  * {@link TextMeasure}, {@link TextWrap}, {@link TextBox}. Cut to a window: {@link Clip}, {@link
- * SegmentClip}.
+ * SegmentClip}; {@link InkIndex} where many windows follow each other.
  */
 package slabwright.drawing;

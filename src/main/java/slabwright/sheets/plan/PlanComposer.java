@@ -10,6 +10,7 @@ import slabwright.drawing.Dimension;
 import slabwright.drawing.Drawing;
 import slabwright.drawing.Fill;
 import slabwright.drawing.Ink;
+import slabwright.drawing.InkIndex;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
@@ -74,6 +75,14 @@ public final class PlanComposer {
       }
     }
     return this;
+  }
+
+  /** Adds of inks in the model's frame what can show on the field. */
+  public PlanComposer addInks(InkIndex inks) {
+    Bounds seen = field.grown(2 * SLACK);
+    Vec corner = view.onModel(new Vec(seen.minX(), seen.minY()));
+    Vec opposite = view.onModel(new Vec(seen.maxX(), seen.maxY()));
+    return addInks(inks.near(Bounds.of(List.of(corner, opposite))));
   }
 
   /** Keeps words off these lines of the model. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import slabwright.drawing.FillStyle;
 import slabwright.drawing.Ink;
+import slabwright.drawing.InkIndex;
 import slabwright.drawing.Palette;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.Symbol;
@@ -45,20 +46,19 @@ final class HandWorkDrawing {
   /** Of what stands, in its order: sought once, though a plan in tiles is drawn many times. */
   private final List<Vec> middles;
 
+  private final InkIndex inks;
+
   HandWorkDrawing(ReachAnalysis ways, SheetContext context) {
     this.ways = ways;
     this.takeoff = ways.takeoff();
     this.area = takeoff.area();
     this.context = context;
     middles = takeoff.standing().stream().map(s -> s.region().labelPoint()).toList();
+    inks = new InkIndex(floor());
   }
 
   void draw(PlanComposer sketch) {
-    sketch.addInks(floor());
-    for (Obstacle s : takeoff.standing()) {
-      sketch.addInks(MarkStyles.of(s.mark().kind().type()).on(s.region()));
-    }
-    sketch.addInks(AreaInks.outline(area));
+    sketch.addInks(inks);
     for (int i = 0; i < middles.size(); i++) {
       name(sketch, takeoff.standing().get(i), middles.get(i));
     }
@@ -76,23 +76,32 @@ final class HandWorkDrawing {
 
   /** On the thing itself, where its name has room there. */
   private void name(PlanComposer sketch, Obstacle s, Vec at) {
-    sketch.keepOff(s.region().rings());
+    if (sketch.shows(s.region().bounds())) {
+      sketch.keepOff(s.region().rings());
+    }
     TextStyle style = context.type().label();
     sketch.placeLabel(PlanLabel.of(at, s.mark().name(), style).withReach(0.5).nearBy(3));
   }
 
-  /** The machines' shares, hand work and trenches, in the order they are laid. */
+  /**
+   * The machines' shares, hand work, trenches, what stands and the walls, in the order they are
+   * laid.
+   */
   private List<Ink> floor() {
-    List<Ink> inks = new ArrayList<>();
+    List<Ink> laid = new ArrayList<>();
     List<MachineShare> shares = ways.takeoff().asFound().shares();
     for (int i = 1; i < shares.size(); i++) {
-      inks.addAll(MarkStyles.share(i).on(shares.get(i).region()));
+      laid.addAll(MarkStyles.share(i).on(shares.get(i).region()));
     }
-    inks.addAll(MarkStyles.HAND.on(takeoff.asFound().hand()));
+    laid.addAll(MarkStyles.HAND.on(takeoff.asFound().hand()));
     for (HandWorkPiece p : takeoff.asFound().pieces(HandWorkKind.TRENCH)) {
-      inks.addAll(MarkStyles.of(MarkType.TRENCH).on(p.region()));
+      laid.addAll(MarkStyles.of(MarkType.TRENCH).on(p.region()));
     }
-    return inks;
+    for (Obstacle s : takeoff.standing()) {
+      laid.addAll(MarkStyles.of(s.mark().kind().type()).on(s.region()));
+    }
+    laid.addAll(AreaInks.outline(area));
+    return laid;
   }
 
   private Symbol corner(Vec at) {

@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import slabwright.drawing.CoordinateFrame;
-import slabwright.drawing.Ink;
+import slabwright.drawing.InkIndex;
 import slabwright.drawing.Pen;
 import slabwright.drawing.Stroke;
 import slabwright.drawing.TextStyle;
@@ -46,7 +46,7 @@ public final class LayoutSheet {
   private final SheetContext context;
   private final OutlineShape shape;
   private final Region floor;
-  private final List<Ink> marks;
+  private final InkIndex marks;
   private final List<PlanLabel> names;
 
   public LayoutSheet(FloorArea area, SheetContext context) {
@@ -55,10 +55,11 @@ public final class LayoutSheet {
     this.shape = OutlineShape.of(area.outline(), AreaInks.TOLERANCE);
     this.floor = shape.region();
     this.marks =
-        area.marks().stream()
-            .filter(m -> !isTrim(m))
-            .flatMap(m -> AreaInks.mark(m, floor).stream())
-            .toList();
+        new InkIndex(
+            area.marks().stream()
+                .filter(m -> !isTrim(m))
+                .flatMap(m -> AreaInks.mark(m, floor).stream())
+                .toList());
     this.names = area.marks().stream().map(this::name).toList();
   }
 
