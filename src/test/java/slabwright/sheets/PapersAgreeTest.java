@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,19 +31,6 @@ class PapersAgreeTest {
   private static final PacketContents SPANISH =
       HALL.job(PaperSize.LETTER, Words.of(Locale.forLanguageTag("es")));
 
-  private static String words(PrintedPage page) {
-    return page.drawing().plain().stream()
-        .filter(Text.class::isInstance)
-        .map(t -> ((Text) t).words().replace('\u00a0', ' '))
-        .collect(Collectors.joining(" "));
-  }
-
-  private static String all(Packet packet, PacketContents job) {
-    return PacketSet.of(packet, job).pages().stream()
-        .map(PapersAgreeTest::words)
-        .collect(Collectors.joining("\n"));
-  }
-
   /** Of the crew, as the phone shows it. */
   private static String day(PacketContents job, String date) {
     List<String> days = Arrays.asList(CrewPacket.html(job).split("<section ", -1));
@@ -53,8 +39,8 @@ class PapersAgreeTest {
 
   @Test
   void what_leaves_the_site_the_same_day_is_not_the_cans_that_have_a_place_for_the_night() {
-    assertThat(all(Packet.CREW, JOB)).contains("Solvent overnight, at most 5.75 gal");
-    assertThat(all(Packet.FIRE_AND_SAFETY, JOB))
+    assertThat(PacketWords.of(Packet.CREW, JOB)).contains("Solvent overnight, at most 5.75 gal");
+    assertThat(PacketWords.of(Packet.FIRE_AND_SAFETY, JOB))
         .doesNotContain("Cans and rags off the site the same day")
         .contains("Rags and empty cans off the site the same day")
         .contains("Solvent overnight, at most 5.75 gal: shut, locked");
@@ -63,14 +49,14 @@ class PapersAgreeTest {
   /** Its limit is a mean over 15 minutes; nobody waits so long at that reading. */
   @Test
   void the_form_lets_nobody_in_from_the_reading_at_which_the_crew_lets_nobody_in() {
-    assertThat(all(Packet.CREW, JOB)).contains("from 500 nobody is in");
-    assertThat(all(Packet.FIRE_AND_SAFETY, JOB))
+    assertThat(PacketWords.of(Packet.CREW, JOB)).contains("from 500 nobody is in");
+    assertThat(PacketWords.of(Packet.FIRE_AND_SAFETY, JOB))
         .contains("STOP at 500 ppm of acetone on the meter (limit over 15 minutes): nobody in");
   }
 
   @Test
   void in_spanish_solvent_overnight_is_kept_off_ways_out_too_and_shut() {
-    assertThat(all(Packet.CREW, SPANISH))
+    assertThat(PacketWords.of(Packet.CREW, SPANISH))
         .contains("tapado, bajo llave, lejos de desagües, salidas, calor y chispas");
   }
 
@@ -82,14 +68,14 @@ class PapersAgreeTest {
 
   @Test
   void in_spanish_days_and_hours_have_their_articles() {
-    assertThat(all(Packet.CREW, SPANISH))
+    assertThat(PacketWords.of(Packet.CREW, SPANISH))
         .contains("continúa desde el lunes 7 de diciembre")
         .contains("no antes del lunes 14 de diciembre a las 19:30")
         .contains("lea el medidor de gas hasta las 16:15")
         .contains("retroceda hasta main doors")
         .contains("Trazo de Heron ring: marque")
         .doesNotContain("medidor esté libre");
-    assertThat(all(Packet.CLIENT, SPANISH)).doesNotContain("tenga quien tenga una");
+    assertThat(PacketWords.of(Packet.CLIENT, SPANISH)).doesNotContain("tenga quien tenga una");
   }
 
   @Test
@@ -137,7 +123,7 @@ class PapersAgreeTest {
   void the_fire_lists_tell_once_who_is_kept_out_indoors_and_outdoors() {
     for (PacketContents job : List.of(JOB, SPANISH)) {
       String both = job.words().say("work.ignition-check.public-out-and-away");
-      assertThat(all(Packet.FIRE_AND_SAFETY, job))
+      assertThat(PacketWords.of(Packet.FIRE_AND_SAFETY, job))
           .containsOnlyOnce(both)
           .doesNotContain(job.words().say("work.ignition-check.public-out"))
           .doesNotContain(job.words().say("work.ignition-check.public-away"));
@@ -187,14 +173,16 @@ class PapersAgreeTest {
     assertThat(last).contains("While solvent is out B only reads the gas meter");
     assertThat(last.substring(last.indexOf("Pack up outside")))
         .contains("for B the gas meter comes first, every 15 min; this only in between");
-    assertThat(all(Packet.CREW, JOB).split("comes first, every 15 min", -1)).hasSize(2);
+    assertThat(PacketWords.of(Packet.CREW, JOB).split("comes first, every 15 min", -1)).hasSize(2);
   }
 
   @Test
   void the_reading_at_which_all_leave_is_written_alike_for_crew_and_fire() {
-    assertThat(all(Packet.CREW, JOB)).contains("10 % of LEL or 2,500 ppm");
-    assertThat(all(Packet.FIRE_AND_SAFETY, JOB)).contains("At 2,500 ppm everybody is out");
-    assertThat(all(Packet.FIRE_AND_SAFETY, SPANISH)).contains("En 2,500 ppm todos afuera");
+    assertThat(PacketWords.of(Packet.CREW, JOB)).contains("10 % of LEL or 2,500 ppm");
+    assertThat(PacketWords.of(Packet.FIRE_AND_SAFETY, JOB))
+        .contains("At 2,500 ppm everybody is out");
+    assertThat(PacketWords.of(Packet.FIRE_AND_SAFETY, SPANISH))
+        .contains("En 2,500 ppm todos afuera");
   }
 
   @Test
@@ -213,7 +201,7 @@ class PapersAgreeTest {
 
   @Test
   void the_page_to_write_readings_on_is_called_by_its_name() {
-    assertThat(all(Packet.CREW, JOB))
+    assertThat(PacketWords.of(Packet.CREW, JOB))
         .contains("Where: page Air and gas meter. Write it down: page Gas meter readings.");
   }
 
@@ -247,7 +235,7 @@ class PapersAgreeTest {
     Presence here =
         Presence.of(bike.work().outlook().order().maybe().orElseThrow(), bike.work().book());
     assertThat(here.personDays()).isEqualTo(34);
-    assertThat(all(Packet.OFFICE, bike))
+    assertThat(PacketWords.of(Packet.OFFICE, bike))
         .contains("34 person days")
         .contains("18 days with 1 to 3 people there, 69.45 h in all");
     assertThat(Presence.hours(here.present())).hasToString("69.45");
@@ -256,7 +244,7 @@ class PapersAgreeTest {
   @Test
   void what_has_no_date_yet_is_not_needed_by_it() {
     PacketContents bike = SheetSamples.sample("bike-workshop").job(PaperSize.A4);
-    assertThat(all(Packet.OFFICE, bike))
+    assertThat(PacketWords.of(Packet.OFFICE, bike))
         .contains("no date yet: Vacuum bags")
         .doesNotContain("by no date yet");
   }
@@ -264,7 +252,7 @@ class PapersAgreeTest {
   @Test
   void a_trench_of_unknown_height_is_told_in_the_order_of_the_work() {
     PacketContents depot = SheetSamples.sample("depot-floor").job(PaperSize.A4);
-    assertThat(all(Packet.CREW, depot).replace('\n', ' '))
+    assertThat(PacketWords.of(Packet.CREW, depot).replace('\n', ' '))
         .contains("first measure its height, then grind")
         .doesNotContain("by hand first");
   }

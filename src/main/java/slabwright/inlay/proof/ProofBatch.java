@@ -279,7 +279,7 @@ public final class ProofBatch {
           faults(reports, panels, absent),
           notes(reports, panels, absent),
           reports.stream().map(ProofReport::figures).reduce(ProofFigures.NONE, ProofFigures::and),
-          plan.openings().intersect(drawn).area() / plan.openings().union(drawn).area(),
+          ProofReport.overlap(plan.openings(), drawn),
           drawn,
           Region.union(reports.stream().map(ProofReport::missing).toList()),
           Region.union(reports.stream().map(ProofReport::added).toList()),

@@ -364,7 +364,7 @@ final class ProofCheck {
         ProofReport.onceEach(faults),
         notes,
         figures,
-        plan.openings().intersect(drawn).area() / plan.openings().union(drawn).area(),
+        ProofReport.overlap(plan.openings(), drawn),
         drawn,
         Region.union(SheetJudgement.all(found, SheetJudgement::missing)),
         Region.union(SheetJudgement.all(found, SheetJudgement::added)),

@@ -38,6 +38,12 @@ public record ProofReport(
     poses = List.copyOf(poses);
   }
 
+  /** Intersection over union; the union by areas, since it takes as long as the intersection. */
+  static double overlap(Region plan, Region drawn) {
+    double both = plan.intersect(drawn).area();
+    return both / (plan.area() + drawn.area() - both);
+  }
+
   /** What is said first. What is open is never a yes. */
   public ProofVerdict verdict() {
     if (!faults.isEmpty()) {

@@ -11,11 +11,12 @@
  * ProofNote} and {@link ProofFigures}. The plan's side: {@link ProofPlan}, {@link PlannedPiece}
  * with {@link Bitmap}, {@link ContourSamples} and {@link EdgeSample}. The shop's: {@link
  * ShopDrawing} within its {@link DrawingBudget}, {@link RingJoiner}, {@link DrawingContours},
- * {@link ContourSegments}, {@link RingMoments}. Finding: {@link PoseSearch}, {@link
- * PoseCandidates}, {@link PoseRefinement}, {@link Pose}, {@link PoseFit}; {@link DrawingScale} and
- * {@link ScaleRange} settle the size. Judging, sheet by sheet: {@link SheetJudgement} lays the
- * openings with {@link OpeningsFit} and {@link DrawnStrain}, the sheet's edge with {@link
- * BlankEdgeCheck} and {@link BlankFit}, and compares with {@link OpeningsDifference} and {@link
- * LetterRows}; {@link PanelLabels} reads the words; {@link ShadingMeaning} is what the person says.
+ * {@link ContourSegments}, {@link RingMoments}. Finding: {@link PoseSearch}, {@link PoseCandidates}
+ * with {@link CrowdedMatches} and {@link PoseSet}, {@link PoseRefinement}, {@link Pose}, {@link
+ * PoseFit}; {@link DrawingScale} and {@link ScaleRange} settle the size. Judging, sheet by sheet:
+ * {@link SheetJudgement} lays the openings with {@link OpeningsFit} and {@link DrawnStrain}, the
+ * sheet's edge with {@link BlankEdgeCheck} and {@link BlankFit}, and compares with {@link
+ * OpeningsDifference} and {@link LetterRows}; {@link PanelLabels} reads the words; {@link
+ * ShadingMeaning} is what the person says.
  */
 package slabwright.inlay.proof;
