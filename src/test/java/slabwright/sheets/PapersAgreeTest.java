@@ -95,7 +95,7 @@ class PapersAgreeTest {
     assertThat(fire).hasSize(3);
     List<String> night =
         List.of(said.say("sheets.solvent-night.brief", "§", "______________").split("§", -1));
-    assertThat(words(fire.get(2)))
+    assertThat(PacketWords.of(fire.get(2)))
         .contains(night.get(0))
         .contains(night.get(1).replace('\u00a0', ' '));
   }
