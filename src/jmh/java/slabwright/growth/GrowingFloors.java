@@ -22,6 +22,9 @@ final class GrowingFloors {
   /** Of floor for one mark, mm a side. */
   private static final double CELL = 4000;
 
+  /** Of a wall with a doorway, mm. */
+  private static final double STRAIGHT = 3000;
+
   private GrowingFloors() {}
 
   /** A hall as large as its marks need, twelve times as many corners in all and more. */
@@ -44,10 +47,20 @@ final class GrowingFloors {
     return furnished(walls).withMarks(marks);
   }
 
-  /** A hall of 40 m whose walls are more and more rugged, with a column. */
+  /**
+   * A hall of 40 m whose walls are more and more rugged, with a column. The first wall is straight,
+   * so that machines come in at its doorway: without any they are soon done.
+   */
   static FloorArea walls(int corners) {
     List<OutlinePiece> walls = new ArrayList<>();
-    for (Vec p : GrowingDrawings.shore(new Random(6), Vec.ZERO, 20_000, corners).points()) {
+    List<Vec> shore = GrowingDrawings.shore(new Random(6), Vec.ZERO, 20_000, corners).points();
+    Vec first = shore.get(0);
+    walls.add(OutlinePiece.wall(Spot.mm(first.x(), first.y())));
+    int next = 1;
+    while (first.distanceTo(shore.get(next)) < STRAIGHT) {
+      next++;
+    }
+    for (Vec p : shore.subList(next, shore.size())) {
       walls.add(OutlinePiece.wall(Spot.mm(p.x(), p.y())));
     }
     Form column = new Form.Circle(Spot.mm(1000, 2000), Length.mm(400));

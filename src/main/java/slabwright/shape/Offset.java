@@ -36,8 +36,10 @@ final class Offset {
     Bounds seen = inside.bounds();
     List<Ring> curves = new ArrayList<>();
     for (Ring ring : region.rings()) {
+      // Told of the whole ring, so that a part of it is offset as the whole is.
+      boolean rugged = OffsetBays.isRugged(ring, mm);
       RingWindow.ring(ring, seen.grown(Math.abs(mm) + 1))
-          .map(near -> OffsetCurve.of(near, mm, tolerance))
+          .map(near -> OffsetCurve.of(near, mm, tolerance, rugged))
           .flatMap(curve -> RingWindow.ring(curve, seen))
           .ifPresent(curves::add);
     }

@@ -43,9 +43,9 @@ final class OffsetBays {
   }
 
   /** Whether a ring has so many corners for the distance that most of them lie in bays. */
-  static boolean isRugged(List<Vec> ring, double distance) {
-    return ring.size() >= FEW
-        && ring.size() * Math.abs(distance) > SPARSE * new Ring(ring).length();
+  static boolean isRugged(Ring ring, double distance) {
+    int corners = ring.points().size();
+    return corners >= FEW && corners * Math.abs(distance) > SPARSE * ring.length();
   }
 
   /** The ring as sides and bays, one after the other, the last ending where the first begins. */

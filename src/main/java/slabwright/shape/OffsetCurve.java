@@ -23,21 +23,14 @@ final class OffsetCurve {
   }
 
   static Ring of(Ring ring, double distance, double tolerance) {
+    return of(ring, distance, tolerance, OffsetBays.isRugged(ring, distance));
+  }
+
+  /** The same over the bays of the ring, or along each side however rugged it is. */
+  static Ring of(Ring ring, double distance, double tolerance, boolean overBays) {
     OffsetCurve curve = new OffsetCurve(distance, tolerance);
     List<Vec> points = curve.smoothed(distinct(ring.points()));
-    return OffsetBays.isRugged(points, distance) ? curve.over(points) : curve.along(points);
-  }
-
-  /** As {@link #of}, over bays that a disc of the distance does not touch. */
-  static Ring overBays(Ring ring, double distance, double tolerance) {
-    OffsetCurve curve = new OffsetCurve(distance, tolerance);
-    return curve.over(curve.smoothed(distinct(ring.points())));
-  }
-
-  /** As {@link #of}, along each side however rugged the ring is. */
-  static Ring alongSides(Ring ring, double distance, double tolerance) {
-    OffsetCurve curve = new OffsetCurve(distance, tolerance);
-    return curve.along(curve.smoothed(distinct(ring.points())));
+    return overBays ? curve.over(points) : curve.along(points);
   }
 
   private Ring over(List<Vec> points) {

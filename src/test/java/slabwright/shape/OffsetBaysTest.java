@@ -63,12 +63,12 @@ class OffsetBaysTest {
   }
 
   private static Region overBays(Region region, double mm) {
-    return offset(region, r -> OffsetCurve.overBays(r, mm, FINE));
+    return offset(region, r -> OffsetCurve.of(r, mm, FINE, true));
   }
 
   private static void assertSame(Region region, double mm) {
     Region bays = overBays(region, mm);
-    Region sides = offset(region, r -> OffsetCurve.alongSides(r, mm, FINE));
+    Region sides = offset(region, r -> OffsetCurve.of(r, mm, FINE, false));
     double off = bays.minusLarge(sides).area() + sides.minusLarge(bays).area();
     double length = bays.boundaryLength() + sides.boundaryLength();
     assertThat(bays.geometry().isValid()).isTrue();
@@ -144,7 +144,7 @@ class OffsetBaysTest {
     List<Integer> touched = new ArrayList<>();
     for (int sides : List.of(3072, 24_576)) {
       Ring hall = shore(new RandomRings(4), 20_000, sides);
-      assertThat(OffsetBays.isRugged(hall.points(), -700)).isTrue();
+      assertThat(OffsetBays.isRugged(hall, -700)).isTrue();
       touched.add(OffsetBays.of(hall.points(), -700).size());
     }
     assertThat(touched.get(1)).isLessThan(2 * touched.get(0)).isLessThan(3072);
@@ -154,10 +154,23 @@ class OffsetBaysTest {
   void a_rugged_hall_is_offset_over_bays_and_an_ordinary_one_along_its_sides() {
     Ring rugged = shore(new RandomRings(4), 20_000, 3072);
     assertThat(OffsetCurve.of(rugged, -700, 0.5))
-        .isEqualTo(OffsetCurve.overBays(rugged, -700, 0.5))
-        .isNotEqualTo(OffsetCurve.alongSides(rugged, -700, 0.5));
+        .isEqualTo(OffsetCurve.of(rugged, -700, 0.5, true))
+        .isNotEqualTo(OffsetCurve.of(rugged, -700, 0.5, false));
     Ring ordinary = shore(new RandomRings(4), 20_000, 96);
     assertThat(OffsetCurve.of(ordinary, -700, 0.5))
-        .isEqualTo(OffsetCurve.alongSides(ordinary, -700, 0.5));
+        .isEqualTo(OffsetCurve.of(ordinary, -700, 0.5, false));
+  }
+
+  /** The part in the window has too few corners to count as rugged by itself. */
+  @Example
+  void a_part_of_a_rugged_hall_is_offset_as_the_whole_is() {
+    Region hall = Region.of(shore(new RandomRings(4), 20_000, 3072));
+    Vec corner = hall.shells().get(0).points().get(100);
+    BoxArea window = BoxArea.of(List.of(Bounds.EMPTY.including(corner).grown(3000)));
+    Region shown = hall.offset(-700, 0.5).intersect(window.region());
+    Region inside = hall.offset(-700, 0.5, window);
+    double off = shown.minus(inside).area() + inside.minus(shown).area();
+    assertThat(shown.area()).isGreaterThan(1e6);
+    assertThat(off).isLessThan(0.001 * (shown.boundaryLength() + inside.boundaryLength()));
   }
 }
