@@ -1,5 +1,8 @@
 package slabwright.inlay.artwork.css;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,28 +15,56 @@ final class PaintOrderRewriter {
   private static final Set<String> PAINTED =
       Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text");
 
-  private PaintOrderRewriter() {}
+  private final MatchedRules matched;
+  private final WarningCollector notes;
 
-  static void rewrite(SvgElement e, WarningCollector notes) {
+  private PaintOrderRewriter(MatchedRules matched, WarningCollector notes) {
+    this.matched = matched;
+    this.notes = notes;
+  }
+
+  static void rewrite(SvgElement root, MatchedRules matched, WarningCollector notes) {
+    PaintOrderRewriter rewriter = new PaintOrderRewriter(matched, notes);
+    List<SvgElement> path = new ArrayList<>(List.of(root));
+    if (strokeFirst(rewriter.order(path))) {
+      rewriter.leftOut();
+    }
+    rewriter.rewrite(path);
+  }
+
+  /** All below the last of a path from the root. */
+  private void rewrite(List<SvgElement> path) {
+    SvgElement e = path.get(path.size() - 1);
     for (int i = 0; i < e.children.size(); i++) {
       if (e.children.get(i) instanceof SvgElement child) {
-        rewrite(child, notes);
-        if (strokeFirst(child)) {
-          split(e, i, child, notes);
+        path.add(child);
+        rewrite(path);
+        if (strokeFirst(order(path))) {
+          split(e, i, child);
         }
+        path.remove(path.size() - 1);
       }
     }
   }
 
-  private static boolean strokeFirst(SvgElement e) {
-    String style = CssDeclarations.parse(e.get("style")).getOrDefault("paint-order", "");
-    String order = style.isEmpty() ? e.get("paint-order") : style;
-    return order.trim().startsWith("stroke");
+  /** As the element's own style says, else a rule of a style sheet, else its attribute. */
+  private String order(List<SvgElement> path) {
+    SvgElement e = path.get(path.size() - 1);
+    Map<String, String> said = matched.of(path);
+    said.putAll(CssDeclarations.parse(e.get("style")));
+    return said.getOrDefault("paint-order", e.get("paint-order")).toLowerCase(Locale.ROOT);
   }
 
-  private static void split(SvgElement parent, int at, SvgElement child, WarningCollector notes) {
+  /** What is not named comes after what is: fill, stroke, markers. */
+  private static boolean strokeFirst(String order) {
+    int stroke = order.indexOf("stroke");
+    int fill = order.indexOf("fill");
+    return stroke >= 0 && (fill < 0 || stroke < fill);
+  }
+
+  private void split(SvgElement parent, int at, SvgElement child) {
     if (!PAINTED.contains(child.name)) {
-      notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.paint-order-rewriter.group-left-out"));
+      leftOut();
       return;
     }
     child.attributes.remove("paint-order");
@@ -45,6 +76,10 @@ final class PaintOrderRewriter {
     group.children.add(under);
     group.children.add(child);
     parent.children.set(at, group);
+  }
+
+  private void leftOut() {
+    notes.add(Kind.STYLE_LEFT_OUT, Message.of("inlay.paint-order-rewriter.group-left-out"));
   }
 
   private static void override(SvgElement e, String property) {

@@ -65,7 +65,7 @@ public final class Svg11Rewriter {
     TextStyles.settle(root, m.matched, notes);
     m.rewrite(root, m.sheetVariables);
     m.maskTypes(new ArrayList<>(List.of(root)));
-    PaintOrderRewriter.rewrite(root, notes);
+    PaintOrderRewriter.rewrite(root, m.matched, notes);
     return m.sheets.stream().flatMap(s -> s.fonts().stream()).toList();
   }
 

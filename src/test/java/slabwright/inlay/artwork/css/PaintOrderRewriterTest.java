@@ -3,6 +3,7 @@ package slabwright.inlay.artwork.css;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -11,9 +12,13 @@ import slabwright.inlay.artwork.WarningCollector;
 /** SVG 2: {@code paint-order: stroke} paints the stroke first, so that the fill lies over it. */
 class PaintOrderRewriterTest {
   private static SvgElement rewritten(SvgElement child) {
+    return rewritten(child, new MatchedRules());
+  }
+
+  private static SvgElement rewritten(SvgElement child, MatchedRules rules) {
     SvgElement svg = new SvgElement("svg");
     svg.children.add(child);
-    PaintOrderRewriter.rewrite(svg, new WarningCollector());
+    PaintOrderRewriter.rewrite(svg, rules, new WarningCollector());
     assertThat(svg.elements()).hasSize(1);
     return svg.elements().get(0);
   }
@@ -47,15 +52,29 @@ class PaintOrderRewriterTest {
   void a_stroke_asked_first_is_an_element_of_its_own_under_the_fill() {
     isSplit(rewritten(path("paint-order", "stroke")));
     isSplit(rewritten(path("paint-order", " stroke fill")));
+    isSplit(rewritten(path("paint-order", "markers stroke")));
     isSplit(rewritten(path("style", "paint-order: stroke")));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"normal", "fill stroke", "markers stroke", ""})
+  @ValueSource(strings = {"normal", "fill stroke", "markers fill", "markers", ""})
   void any_other_order_is_left_as_it_is(String order) {
     SvgElement path = path("paint-order", order);
     assertThat(rewritten(path)).isSameAs(path);
     assertThat(path.get("style")).isEmpty();
+  }
+
+  @Test
+  void a_rule_of_a_style_sheet_counts_before_the_attribute_and_after_the_style() {
+    MatchedRules under = new MatchedRules();
+    under.add("svg > path", Map.of("paint-order", "stroke"));
+    isSplit(rewritten(path("paint-order", "fill"), under));
+    SvgElement own = path("style", "paint-order:fill");
+    assertThat(rewritten(own, under)).isSameAs(own);
+    MatchedRules over = new MatchedRules();
+    over.add("path", Map.of("paint-order", "normal"));
+    SvgElement asking = path("paint-order", "stroke");
+    assertThat(rewritten(asking, over)).isSameAs(asking);
   }
 
   @Test
