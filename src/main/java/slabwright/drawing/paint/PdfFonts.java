@@ -1,12 +1,9 @@
 package slabwright.drawing.paint;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.EnumMap;
 import java.util.Map;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -24,12 +21,10 @@ final class PdfFonts {
   PDFont of(FontFace face) throws IOException {
     PDFont font = loaded.get(face);
     if (font == null) {
-      try (InputStream in = face.open()) {
-        TrueTypeFont read = new TTFParser().parse(new RandomAccessReadBuffer(in));
-        document.registerTrueTypeFontForClosing(read);
-        read.setEnableGsub(false); // see Ligatures
-        font = PDType0Font.load(document, read, true);
-      }
+      TrueTypeFont read = face.read();
+      document.registerTrueTypeFontForClosing(read);
+      read.setEnableGsub(false); // see Ligatures
+      font = PDType0Font.load(document, read, true);
       loaded.put(face, font);
     }
     return font;

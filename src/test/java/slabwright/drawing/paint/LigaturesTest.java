@@ -3,15 +3,12 @@ package slabwright.drawing.paint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.fontbox.ttf.gsub.GsubWorker;
 import org.apache.fontbox.ttf.gsub.GsubWorkerFactory;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -31,8 +28,7 @@ class LigaturesTest {
   @ParameterizedTest
   @EnumSource
   void glyphs_are_those_that_the_fonts_own_tables_give(FontFace face) throws IOException {
-    try (InputStream in = face.open();
-        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
+    try (TrueTypeFont font = face.read()) {
       CmapLookup lookup = font.getUnicodeCmapLookup();
       GsubWorker tables = new GsubWorkerFactory().getGsubWorker(lookup, font.getGsubData());
       List<String> words = new ArrayList<>();
