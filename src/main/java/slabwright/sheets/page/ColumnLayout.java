@@ -14,6 +14,9 @@ public final class ColumnLayout implements ColumnFlow.ColumnSource {
   /** Type sizes tried in turn before a column goes on on a further page. */
   private static final double[] TIGHTER = {1, 0.93, 0.86, 0.8};
 
+  /** Of a page's height: what is no page of its own. */
+  private static final double FEW_LINES = 0.12;
+
   private final PageFrame page;
   private final boolean beside;
   private final int perPage;
@@ -70,6 +73,18 @@ public final class ColumnLayout implements ColumnFlow.ColumnSource {
   /** Blocks on pages of so many columns. */
   public static List<List<Ink>> whole(PageFrame page, int columns, List<? extends Block> blocks) {
     return set(new ColumnLayout(page, false, columns), page.type(), blocks);
+  }
+
+  /** The same in one column, its lines a little closer where that saves a page of a few lines. */
+  public static List<List<Ink>> saving(PageFrame page, List<? extends Block> blocks) {
+    List<List<Ink>> pages = whole(page, 1, blocks);
+    double foot =
+        pages.get(pages.size() - 1).stream().mapToDouble(i -> i.reach().maxY()).max().orElse(0);
+    if (pages.size() == 1 || foot - page.body().minY() > FEW_LINES * page.body().height()) {
+      return pages;
+    }
+    List<List<Ink>> closer = set(new ColumnLayout(page, false, 1), page.type().closer(), blocks);
+    return closer.size() < pages.size() ? closer : pages;
   }
 
   private static List<List<Ink>> set(

@@ -23,11 +23,21 @@ public final class ColumnPages {
         context, draft, width < 300 && context.page().ofPacket() ? 1 : width < 500 ? 2 : 3, blocks);
   }
 
+  /** In one column, without a last page of a few lines where closer lines have room for them. */
+  public static List<PageDraft> saving(SheetContext context, PageDraft draft, List<Block> blocks) {
+    return drafts(context, draft, ColumnLayout.saving(context.page(), blocks));
+  }
+
   /** In so many columns, filled one after the other. */
   public static List<PageDraft> of(
       SheetContext context, PageDraft draft, int columns, List<Block> blocks) {
+    return drafts(context, draft, ColumnLayout.whole(context.page(), columns, blocks));
+  }
+
+  private static List<PageDraft> drafts(
+      SheetContext context, PageDraft draft, List<List<Ink>> pages) {
     List<PageDraft> drafts = new ArrayList<>();
-    for (List<Ink> inks : ColumnLayout.whole(context.page(), columns, blocks)) {
+    for (List<Ink> inks : pages) {
       drafts.add(drafts.isEmpty() ? draft.withInks(inks) : draft.continued(inks, context.words()));
     }
     return drafts;

@@ -28,6 +28,7 @@ public record TypeSizes(double k, boolean packet, double lead) {
   private static final double LEADING = 4.7;
 
   private static final double CLOSE = 3.85;
+  private static final double CLOSER = 4.3;
 
   public TypeSizes(double k, boolean packet) {
     this(k, packet, LEADING);
@@ -46,6 +47,11 @@ public record TypeSizes(double k, boolean packet, double lead) {
   /** The same four sizes with running words in the smallest of them, 10 pt, and lines closer. */
   TypeSizes dense() {
     return packet ? new TypeSizes(PACKET_SMALL / BODY, true, CLOSE) : this;
+  }
+
+  /** The same sizes with lines a little closer. */
+  TypeSizes closer() {
+    return packet ? new TypeSizes(k, true, CLOSER) : this;
   }
 
   TypeSizes tighter(double by) {

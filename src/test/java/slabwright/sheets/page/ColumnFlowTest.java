@@ -100,4 +100,27 @@ class ColumnFlowTest {
         t.slices(TypeSizes.of(PaperSize.A4), 45).stream().flatMap(s -> s.inks().stream()).toList();
     assertThat(String.join(" ", words(inks))).contains("a long", "two lines", "12,345.6");
   }
+
+  /** A workshop's fourteenth page said no more than how a stencil is pulled up. */
+  @Test
+  void a_last_page_of_a_line_is_spared_by_closer_lines_and_one_of_many_is_not() {
+    PageFrame page = PageFrame.portrait(PaperSize.A4);
+    int fits =
+        IntStream.iterate(1, n -> n + 1)
+            .filter(n -> ColumnLayout.whole(page, 1, lines(n + 1)).size() == 2)
+            .findFirst()
+            .orElseThrow();
+    assertThat(ColumnLayout.whole(page, 1, lines(fits + 1))).hasSize(2);
+    assertThat(ColumnLayout.saving(page, lines(fits + 1)))
+        .singleElement()
+        .satisfies(inks -> assertThat(inks).hasSize(fits + 1));
+    assertThat(ColumnLayout.saving(page, lines(fits)))
+        .isEqualTo(ColumnLayout.whole(page, 1, lines(fits)));
+    assertThat(ColumnLayout.saving(page, lines(fits + 20)))
+        .isEqualTo(ColumnLayout.whole(page, 1, lines(fits + 20)));
+  }
+
+  private static List<Paragraph> lines(int count) {
+    return IntStream.range(0, count).mapToObj(i -> new Paragraph("line " + i)).toList();
+  }
 }

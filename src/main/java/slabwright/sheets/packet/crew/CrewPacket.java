@@ -77,7 +77,7 @@ public final class CrewPacket {
             "",
             Optional.empty(),
             List.of());
-    return lists.isEmpty() ? List.of() : ColumnPages.of(hand, draft, lists);
+    return lists.isEmpty() ? List.of() : ColumnPages.saving(hand, draft, lists);
   }
 
   /** The same poster with what stands against the job in red, beside the area's name. */
