@@ -24,6 +24,10 @@ class LigaturesTest {
     return words.codePoints().mapToObj(lookup::getGlyphId).toList();
   }
 
+  private static List<String> letters(String all) {
+    return all.codePoints().mapToObj(Character::toString).toList();
+  }
+
   /** By the fonts' own tables, as PDFBox reads them: every pair of letters, and those with f. */
   @ParameterizedTest
   @EnumSource
@@ -32,9 +36,9 @@ class LigaturesTest {
       CmapLookup lookup = font.getUnicodeCmapLookup();
       GsubWorker tables = new GsubWorkerFactory().getGsubWorker(lookup, font.getGsubData());
       List<String> words = new ArrayList<>();
-      for (char a : PRINTED.toCharArray()) {
-        for (char b : "filtjI.-é0".toCharArray()) {
-          words.add("" + a + b);
+      for (String a : letters(PRINTED)) {
+        for (String b : letters("filtjI.-é0")) {
+          words.add(a + b);
           words.add("f" + a + b);
           words.add("ff" + a + b);
         }
