@@ -76,7 +76,8 @@ enum LookAlikes {
     int up = (count + across - 1) / across;
     List<List<Ring>> islands = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      Vec at = new Vec((i % across + 0.5) * CELL + MARGIN, (i / across + 0.5) * CELL + MARGIN);
+      int row = i / across;
+      Vec at = new Vec((i % across + 0.5) * CELL + MARGIN, (row + 0.5) * CELL + MARGIN);
       island(at, random).ifPresent(islands::add);
     }
     double beside = this == BESIDE_A_SHAPE ? 700 : 0;
