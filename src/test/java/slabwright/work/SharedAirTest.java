@@ -159,6 +159,9 @@ class SharedAirTest {
     assertThat(plan.outlook().checks())
         .extracting(c -> c.what().key())
         .contains("work.shared-doors.last");
+    assertThat(plan.outlook().checks())
+        .extracting(c -> Said.of(c.what()))
+        .anyMatch(w -> w.endsWith("leave \"Reading hall\" before the first coat of \"Terrace\""));
   }
 
   @Test

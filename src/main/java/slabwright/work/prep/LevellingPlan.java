@@ -1,6 +1,7 @@
 package slabwright.work.prep;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import slabwright.units.Message;
 import slabwright.work.book.Figure;
@@ -54,14 +55,55 @@ public record LevellingPlan(
     List<PrepParameters.ToLevel> low =
         toLevel.stream().filter(PrepParameters.ToLevel::isLow).toList();
     Figure<Double> mm3 =
-        Figure.all(low.stream().map(t -> volume(Trench.of(t))).toList())
-            .map(l -> l.stream().mapToDouble(v -> v).sum());
+        unmeasured(toLevel)
+            .<Figure<Double>>map(Figure::refused)
+            .orElseGet(
+                () ->
+                    Figure.known(
+                        all.stream().filter(Trench::low).mapToDouble(LevellingPlan::known).sum()));
     List<MixPlan> mixing = low.stream().map(t -> mixing(t, book, warmer)).toList();
     Figure<Kits> kits =
         low.isEmpty()
             ? Figure.known(new Kits(List.of(), 0))
             : mm3.flatMap(v -> kits(v, mixing, book));
     return new LevellingPlan(all, mm3, kits, mixing);
+  }
+
+  private static double known(Trench t) {
+    return t.mm3().orElseThrow();
+  }
+
+  /**
+   * All that is measured on one walk, where mortar is open: the depth of each low trench, and the
+   * height of each proud one, which nothing is reckoned from but who grinds asks for.
+   */
+  private static Optional<Message> unmeasured(List<PrepParameters.ToLevel> toLevel) {
+    List<PrepParameters.ToLevel> open = toLevel.stream().filter(t -> t.off().isEmpty()).toList();
+    List<Message> depths = names(open, true);
+    List<Message> heights = names(open, false);
+    if (depths.isEmpty()) {
+      return Optional.empty();
+    }
+    if (depths.size() == 1 && heights.isEmpty()) {
+      return Optional.of(Message.of("work.levelling-plan.measure-the-depth", depths.get(0)));
+    }
+    return Optional.of(
+        Message.of(
+            "work.levelling-plan.measure-all",
+            depths.size(),
+            listed(depths),
+            heights.size(),
+            heights.isEmpty() ? "" : listed(heights)));
+  }
+
+  private static List<Message> names(List<PrepParameters.ToLevel> open, boolean low) {
+    return open.stream().filter(t -> t.isLow() == low).map(t -> t.name()).toList();
+  }
+
+  private static Message listed(List<Message> names) {
+    return names.stream()
+        .reduce((a, b) -> Message.of("work.levelling-plan.and-next", a, b))
+        .orElseThrow();
   }
 
   private static MixPlan mixing(PrepParameters.ToLevel t, ShopBook book, Figure<Double> warmer) {

@@ -55,6 +55,23 @@ class LevellingPlanTest {
         BOOK);
   }
 
+  @Example
+  void all_depths_and_heights_that_are_not_on_the_plan_are_named_and_not_the_first_alone() {
+    PrepParameters.ToLevel measured = trench("pit 1", PrepZone.Kind.TRENCH_LOW, 10, 20);
+    PrepParameters.ToLevel proud = trench("pit 2", PrepZone.Kind.TRENCH_PROUD, 10, 0);
+    PrepParameters.ToLevel low = trench("pit 3", PrepZone.Kind.TRENCH_LOW, 10, 0);
+    PrepParameters.ToLevel other = trench("pit 6", PrepZone.Kind.TRENCH_LOW, 10, 0);
+    assertThat(open(measured, proud, low, other))
+        .isEqualTo(
+            "Not on the plan: the depths of pit 3, pit 6, the height of pit 2; measure them.");
+    assertThat(open(measured, low)).isEqualTo("The depth of pit 3 is not on the plan; measure it.");
+    assertThat(plan(measured, proud).levelling().mm3().isKnown()).isTrue();
+  }
+
+  private static String open(PrepParameters.ToLevel... trenches) {
+    return Said.of(plan(trenches).levelling().mm3().text(v -> ""));
+  }
+
   @Property(tries = 200)
   void a_low_trench_takes_area_times_depth_of_mortar_and_whole_bags_of_it(
       @ForAll @DoubleRange(min = 0.1, max = 80) double m2,
