@@ -93,15 +93,8 @@ final class AreaRuleNotes {
   }
 
   private void mist() {
-    List<String> sprayed =
-        coats.stream()
-            .map(CoatPlan::product)
-            .filter(p -> p.laying().isSprayed())
-            .map(Product::label)
-            .distinct()
-            .toList();
-    if (!sprayed.isEmpty()) {
-      notes.add(BreathingRule.mist(sprayed));
+    if (coats.stream().anyMatch(c -> c.product().laying().isSprayed())) {
+      notes.add(BreathingRule.mist());
     }
   }
 

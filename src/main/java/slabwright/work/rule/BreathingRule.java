@@ -37,16 +37,14 @@ public final class BreathingRule {
   /**
    * For the mist of what is sprayed, with solvent or without: common practice, no source; which
    * kind the data sheet says.
-   *
-   * @param sprayed products by name
    */
-  public static RuleNote mist(List<String> sprayed) {
+  public static RuleNote mist() {
     return new RuleNote(
         Message.of("work.breathing-rule.mist"),
         RuleNote.Verdict.LOOK,
         Message.of("work.breathing-rule.mist-rule"),
         Message.of("work.breathing-rule.mist-number"),
-        Message.of("work.breathing-rule.mist-sprayed", String.join(", ", sprayed)),
+        Message.of("work.breathing-rule.mist-sprayed"),
         Message.of("work.breathing-rule.mist-todo"));
   }
 

@@ -71,7 +71,7 @@ class CrewSafetyTest {
         .singleElement()
         .satisfies(
             n -> {
-              assertThat(Said.of(n.finding())).contains("Water-borne dye for the floor");
+              assertThat(Said.of(n.finding())).contains("without solvent too");
               assertThat(Said.of(n.todo())).contains("whoever sprays");
               assertThat(Said.of(n.rule())).contains("data sheet");
             });
