@@ -221,7 +221,7 @@ class PapersAgreeTest {
               .prep()
               .mixing(s.task().type().subject())
               .orElseThrow();
-      long rounds = (mixing.count() + mixing.fillers() - 1) / mixing.fillers();
+      int rounds = (mixing.count() + mixing.fillers() - 1) / mixing.fillers();
       assertThat(s.task().people()).isEqualTo(mixing.fillers());
       assertThat(s.worked()).isGreaterThan(mixing.longest().multipliedBy(rounds - 1));
       assertThat(s.worked()).isGreaterThanOrEqualTo(mixing.emptied().orElseThrow());
