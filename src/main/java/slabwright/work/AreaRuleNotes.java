@@ -62,7 +62,6 @@ final class AreaRuleNotes {
       notes.addAll(CrewSafety.grinding(!floor.isOutdoors()));
     }
     vapour();
-    mist();
     notes.add(slip(floor).note(Optional.empty()));
     films(coats.stream().filter(AreaRuleNotes::isFilm).map(CoatPlan::product).distinct().toList());
     notes.addAll(DewPoint.notes(floor.area().slab(), units));
@@ -89,12 +88,6 @@ final class AreaRuleNotes {
               .distinct()
               .toList();
       notes.add(BreathingRule.vapour(named, solvents.get()));
-    }
-  }
-
-  private void mist() {
-    if (coats.stream().anyMatch(c -> c.product().laying().isSprayed())) {
-      notes.add(BreathingRule.mist());
     }
   }
 

@@ -35,20 +35,6 @@ public final class BreathingRule {
   }
 
   /**
-   * For the mist of what is sprayed, with solvent or without: common practice, no source; which
-   * kind the data sheet says.
-   */
-  public static RuleNote mist() {
-    return new RuleNote(
-        Message.of("work.breathing-rule.mist"),
-        RuleNote.Verdict.LOOK,
-        Message.of("work.breathing-rule.mist-rule"),
-        Message.of("work.breathing-rule.mist-number"),
-        Message.of("work.breathing-rule.mist-sprayed"),
-        Message.of("work.breathing-rule.mist-todo"));
-  }
-
-  /**
    * For vapour: what is named for the crew, or else supplied air.
    *
    * @param named protection for vapour, as it was written

@@ -62,24 +62,6 @@ class CrewSafetyTest {
     assertThat(Said.of(note.todo())).contains("change schedule");
   }
 
-  /** Gallons of water-borne dye go into the air of a room: the data sheet says what is worn. */
-  @Test
-  void what_is_sprayed_without_solvent_asks_for_protection_from_its_mist() {
-    List<RuleNote> hall = notes(WorkSamples.plan(SITE), "reading-hall");
-    assertThat(hall)
-        .filteredOn(n -> Said.of(n.subject()).equals("Breathing protection, mist"))
-        .singleElement()
-        .satisfies(
-            n -> {
-              assertThat(Said.of(n.finding())).contains("without solvent too");
-              assertThat(Said.of(n.todo())).contains("whoever sprays");
-              assertThat(Said.of(n.rule())).contains("data sheet");
-            });
-    // the terrace is rolled
-    assertThat(notes(WorkSamples.plan(SITE), "terrace"))
-        .noneMatch(n -> Said.of(n.subject()).equals("Breathing protection, mist"));
-  }
-
   @Test
   void past_four_hours_of_hand_grinding_indoors_the_class_is_named_for_everyone() {
     RuleNote note = BreathingRule.dust(Optional.of(SilicaRule.APF), true);
