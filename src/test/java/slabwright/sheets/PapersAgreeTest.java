@@ -237,8 +237,8 @@ class PapersAgreeTest {
     assertThat(here.personDays()).isEqualTo(34);
     assertThat(PacketWords.of(Packet.OFFICE, bike))
         .contains("34 person days")
-        .contains("18 days with 1 to 3 people there, 69.45 h in all");
-    assertThat(Presence.hours(here.present())).hasToString("69.45");
+        .contains("18 days with 1 to 3 people there, 69.48 h in all");
+    assertThat(Presence.hours(here.present())).hasToString("69.48");
   }
 
   @Test
