@@ -22,6 +22,7 @@ import slabwright.work.coat.Kits;
 import slabwright.work.prep.Bond;
 import slabwright.work.prep.PrepStep;
 import slabwright.work.step.AirEffect;
+import slabwright.work.step.StepKind;
 import slabwright.work.step.ToolKind;
 import slabwright.work.stop.JobStop;
 
@@ -82,7 +83,27 @@ final class LoadList {
                     HandoverDocument.Row.toTick(
                         Message.of("work.cost-line-builder.a-tool", k.label()),
                         Message.of("work.load-list.none-in-the-book"))));
+    rows.addAll(new SolventGear(plan).fans());
+    rollers().ifPresent(rows::add);
     return rows;
+  }
+
+  /** What sleeves are drawn on and rolled out of: common practice, no source. */
+  private Optional<HandoverDocument.Row> rollers() {
+    return ConsumableFinder.of(plan).stream()
+        .filter(c -> c.kind() == Consumable.Kind.ROLLER_SLEEVES)
+        .findFirst()
+        .map(c -> HandoverDocument.Row.toTick(Message.of("work.load-list.rollers", rolling()), ""));
+  }
+
+  /** The most who lay one coat at once; 1 where no step is planned. */
+  private int rolling() {
+    return plan.outlook().order().maybe().stream()
+        .flatMap(d -> d.steps().stream())
+        .filter(s -> s.task().type().kind() == StepKind.COAT)
+        .mapToInt(s -> s.who().persons().size())
+        .max()
+        .orElse(1);
   }
 
   /** What is used up and stands in no other list. */
@@ -227,8 +248,7 @@ final class LoadList {
             ? Message.of("work.load-list.gloves-that-stand-the-solvent")
             : Message.of("work.load-list.gloves-eyes-and-ears"));
     if (solvent) {
-      tick(rows, Message.of("work.load-list.gas-meter-for-flammable-vapour"));
-      tick(rows, Message.of("work.load-list.fire-extinguisher-closed-metal"));
+      rows.addAll(new SolventGear(plan).rows());
     }
     tick(
         rows,

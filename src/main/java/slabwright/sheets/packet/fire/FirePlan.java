@@ -17,7 +17,6 @@ import slabwright.figures.AreaInks;
 import slabwright.figures.MarkStyles;
 import slabwright.floor.FloorTakeoff;
 import slabwright.floor.Obstacle;
-import slabwright.shape.Line;
 import slabwright.shape.Region;
 import slabwright.shape.Vec;
 import slabwright.sheets.page.Block;
@@ -40,10 +39,9 @@ import slabwright.site.Form;
 import slabwright.site.Mark;
 import slabwright.site.MarkType;
 import slabwright.site.OutlineShape;
-import slabwright.site.Setting;
 import slabwright.units.Recent;
-import slabwright.units.UnitSystem;
 import slabwright.work.AirPlan;
+import slabwright.work.SolventPlaces;
 import slabwright.work.air.AirPath;
 
 /**
@@ -64,15 +62,13 @@ final class FirePlan {
   private static final FillStyle MISSED =
       new FillStyle(Palette.tint(Palette.RED), HatchPattern.RISING, Palette.RED, 2.6, 0);
 
-  /** Pieces smaller than this share of the floor are not worth a meter point. */
-  private static final double WORTH = 0.02;
-
   /** Sizes of drawings kept. */
   private static final int ROOM = 64;
 
   private final FloorTakeoff takeoff;
   private final FloorArea area;
   private final SheetContext context;
+  private final SolventPlaces places;
   private final Optional<AirPath> path;
   private final Region missed;
   private final List<Vec> meterPoints;
@@ -87,32 +83,10 @@ final class FirePlan {
     this.takeoff = takeoff;
     this.area = takeoff.area();
     this.context = context;
-    // outdoors the wind does what it will: no fan draws, and doors beside the floor are shut
-    this.path = isOutdoors() ? Optional.empty() : air.path();
-    this.missed = isOutdoors() ? Region.empty() : missed();
-    this.meterPoints = meterPoints();
-  }
-
-  /** How far to each side of its way moving air is taken to sweep: common practice, no source. */
-  static double sweep(UnitSystem units) {
-    return units == UnitSystem.METRIC ? 3000 : 10 * 304.8;
-  }
-
-  private boolean isOutdoors() {
-    return area.setting() == Setting.OUTDOOR;
-  }
-
-  private Region missed() {
-    Region floor = takeoff.net();
-    return path.map(
-            p ->
-                floor.minus(
-                    Region.around(
-                        Line.of(p.inlet().at(), p.outlet().at()),
-                        sweep(context.units()),
-                        true,
-                        AreaInks.TOLERANCE)))
-        .orElse(floor);
+    this.places = SolventPlaces.of(area, takeoff.net(), air, context.units());
+    this.path = places.path();
+    this.missed = places.missed();
+    this.meterPoints = places.meterPoints();
   }
 
   Block block(double height) {
@@ -182,7 +156,7 @@ final class FirePlan {
         break;
       }
     }
-    if (!isShut(d)) {
+    if (!places.isShut(d)) {
       // Not E: a wall may have that letter.
       String sign = context.say("sheets.fire-plan.extinguisher-sign");
       sketch.placeNumber(beside, List.of(sketch.view().onPaper(beside)), sign, 6.1);
@@ -191,7 +165,7 @@ final class FirePlan {
 
   /** The longest first. */
   private List<String> exitWords(Doorway d) {
-    if (isShut(d)) {
+    if (places.isShut(d)) {
       return List.of(context.say("sheets.fire-plan.shut", d.name()));
     }
     String width = context.length(d.width().mm());
@@ -199,17 +173,6 @@ final class FirePlan {
         context.say("sheets.fire-plan.way-out", d.name(), width),
         context.say("sheets.fire-plan.way-out-width", width),
         context.say("sheets.fire-plan.way-out-alone"));
-  }
-
-  /** Outdoors a door into another floor is no way out while there is another: vapour follows. */
-  private boolean isShut(Doorway d) {
-    return isOutdoors()
-        && leads(d)
-        && area.doorways().stream().anyMatch(o -> o.wayIn() && !leads(o));
-  }
-
-  private static boolean leads(Doorway d) {
-    return d.passage().leadsTo().isPresent();
   }
 
   private static void way(PlanComposer sketch, AirPath p) {
@@ -234,21 +197,6 @@ final class FirePlan {
 
   private static Vec place(Mark m) {
     return m.form().spots().get(0).vec();
-  }
-
-  /** At the fan first, then in the middle of each large place that the air misses. */
-  private List<Vec> meterPoints() {
-    List<Vec> points = new ArrayList<>();
-    path.ifPresent(p -> points.add(p.outlet().at().towards(p.inlet().at(), 0.12)));
-    if (isOutdoors()) {
-      points.add(takeoff.net().labelPoint());
-    }
-    missed.parts().stream()
-        .filter(r -> r.area() > WORTH * takeoff.net().area())
-        .sorted((a, b) -> Double.compare(b.area(), a.area()))
-        .limit(4)
-        .forEach(r -> points.add(r.labelPoint()));
-    return points;
   }
 
   /**
@@ -313,7 +261,9 @@ final class FirePlan {
       entries.add(
           KeyBlock.look(
               MISSED,
-              context.say("sheets.fire-plan.missed", context.length(sweep(context.units())))));
+              context.say(
+                  "sheets.fire-plan.missed",
+                  context.length(SolventPlaces.sweep(context.units())))));
     }
     path.ifPresent(p -> entries.add(KeyBlock.line(WAY, sweepWords(p, several))));
     entries.add(ringed("M1", context.say("sheets.fire-plan.meter")));
@@ -352,7 +302,7 @@ final class FirePlan {
 
   /** What is said where no two openings make a draught. */
   private Optional<String> noPath() {
-    return path.isPresent() || isOutdoors()
+    return path.isPresent() || places.isOutdoors()
         ? Optional.empty()
         : Optional.of(context.say("sheets.fire-plan.no-path"));
   }

@@ -343,6 +343,7 @@ public final class FireSafetyPacket {
     if (blocks.isEmpty()) {
       return List.of();
     }
+    new DetectorsOff(job, context).said().map(Paragraph::new).ifPresent(blocks::add);
     blocks.addAll(last(List.of()));
     return ColumnPages.of(
         context,

@@ -235,7 +235,8 @@ final class PermitForm {
   }
 
   /**
-   * Who reads the meter while the solvent is out; who stands at the door and who calls is filled.
+   * Who reads the meter while the solvent is out, and when detectors are off for dust; who stands
+   * at the door and who calls is filled.
    */
   private Optional<Block> duties() {
     MeterLines meter = new MeterLines(job);
@@ -244,10 +245,13 @@ final class PermitForm {
             .filter(s -> floors.stream().anyMatch(f -> s.task().type().isOn(f.work().id())))
             .toList();
     List<String> lines = meter.readers(steps);
-    return lines.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Paragraph(context.say("sheets.permit-form.duties", String.join(" ", lines))));
+    List<String> said = new ArrayList<>();
+    if (!lines.isEmpty()) {
+      said.add(context.say("sheets.permit-form.duties", String.join(" ", lines)));
+    }
+    // in one paragraph: the form is to stay one page
+    new DetectorsOff(job, context).said().ifPresent(said::add);
+    return said.isEmpty() ? Optional.empty() : Optional.of(new Paragraph(String.join(" ", said)));
   }
 
   /** What is written in at the door: who on one side, tools and duties on the other. */

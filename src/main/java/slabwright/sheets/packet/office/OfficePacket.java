@@ -9,12 +9,14 @@ import slabwright.sheets.packet.PacketContents;
 import slabwright.sheets.page.Block;
 import slabwright.sheets.page.ColumnLayout;
 import slabwright.sheets.page.ColumnPages;
+import slabwright.sheets.page.DenseBlock;
 import slabwright.sheets.page.FramedDraft;
 import slabwright.sheets.page.Heading;
 import slabwright.sheets.page.MissingPages;
 import slabwright.sheets.page.PageDraft;
 import slabwright.sheets.page.Paragraph;
 import slabwright.sheets.page.SheetContext;
+import slabwright.sheets.page.TableBlock;
 import slabwright.sheets.quantities.QuantitiesSheet;
 import slabwright.sheets.scope.HandoverSheet;
 import slabwright.sheets.scope.ScopeSheet;
@@ -136,8 +138,21 @@ public final class OfficePacket {
         OfficeSections.of(
             notSaid(new HandoverSheet(context).blocks(papers.loadList())), LISTS_HIGHER, context);
     add(wide, list, load.wide());
+    List<Block> dense = new ArrayList<>(narrow);
+    add(dense, list, load.narrow().stream().map(OfficePacket::dense).toList());
     add(narrow, list, load.narrow());
     add(wide, new Heading(context.say("sheets.office-packet.rules")), new CareRules(job).blocks());
+    List<PageDraft> open = numbers(wide, narrow);
+    List<PageDraft> closer = numbers(wide, dense);
+    return closer.size() < open.size() ? closer : open;
+  }
+
+  /** The rows of a list closer together; headings stay as they are. */
+  private static Block dense(Block block) {
+    return block instanceof TableBlock ? new DenseBlock(block) : block;
+  }
+
+  private List<PageDraft> numbers(List<Block> wide, List<Block> narrow) {
     PageDraft draft =
         page(
             context.say("sheets.office-packet.numbers"),
