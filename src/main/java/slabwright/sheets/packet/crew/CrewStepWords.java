@@ -18,10 +18,8 @@ import slabwright.site.FloorArea;
 import slabwright.site.Inlay;
 import slabwright.site.Mark;
 import slabwright.units.Message;
-import slabwright.units.RateFormat;
 import slabwright.work.AreaResult;
 import slabwright.work.AreaWorkPlan;
-import slabwright.work.FanShortage;
 import slabwright.work.book.LayingTool;
 import slabwright.work.coat.CoatPlan;
 import slabwright.work.days.ScheduledStep;
@@ -296,7 +294,7 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
       lines.addAll(sample.told(work.first()));
       sample.dries(work).ifPresent(lines::add);
     }
-    fansShort(work.first().step().task().type()).ifPresent(lines::add);
+    new CrewFans(job).tooFew(work.first().step().task().type()).ifPresent(lines::add);
     lines.addAll(amounts(work));
     CrewDays.days(job.work())
         .filter(d -> timed)
@@ -313,22 +311,6 @@ record CrewStepWords(PacketContents job, TimeFormat times, boolean timed, CrewPu
         .ifPresent(m -> lines.add(job.words().say(m)));
     new BegunCartridge(job, times).told(work.first().step()).ifPresent(lines::add);
     return lines;
-  }
-
-  /** Beside setting up a fan: that no can is opened with less air than the plan reckons with. */
-  private Optional<String> fansShort(StepType type) {
-    return job.work()
-        .area(type.areaId())
-        .filter(a -> type.kind() == StepKind.SET_UP_FAN)
-        .flatMap(a -> FanShortage.of(a, job.work()))
-        .map(
-            f ->
-                job.words()
-                    .say(
-                        "sheets.crew-step.fans-short",
-                        RateFormat.airflow(f.asked(), job.site().units()),
-                        RateFormat.airflow(f.moved(), job.site().units()),
-                        f.more()));
   }
 
   /** Of the machines that the plan stores for a floor: the widest first, the others after it. */
