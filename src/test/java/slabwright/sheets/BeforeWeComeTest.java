@@ -136,7 +136,7 @@ class BeforeWeComeTest {
     List<String> dust = calendar("detectors");
     assertThat(dust).hasSize(4);
     assertThat(all(Packet.CLIENT))
-        .contains("from Mon, Dec 7, 9:00 AM until Thu, Dec 10, 8:15 AM: Smoke detectors")
+        .contains("from Mon, Dec 7, 9:00 AM until Thu, Dec 10, 8:30 AM: Smoke detectors")
         .contains("a fire watch; on again each day when dusty work ends.");
     assertThat(OwnerTimes.of(JOB.work()).detectors())
         .allMatch(t -> t.start().toLocalDate().equals(t.end().toLocalDate()));

@@ -113,7 +113,7 @@ class CrewAmountsTest {
   @Test
   void the_last_coat_and_no_other_says_how_much_grit_goes_into_it() {
     String said = phone();
-    assertThat(count(said, "; 4.0 oz of grit in it")).isEqualTo(4);
+    assertThat(count(said, "; 4.0 oz grit")).isEqualTo(4);
     assertThat(count(said, "4.0 oz to each gal, 1.00 lb in all")).isEqualTo(1);
     String outdoors =
         String.format(

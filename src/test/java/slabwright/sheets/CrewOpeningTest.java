@@ -96,7 +96,8 @@ class CrewOpeningTest {
   @Test
   void what_comes_off_first_in_the_middle_of_a_day_is_said_to_have_no_time_in_the_plan() {
     assertThat(crew())
-        .containsPattern("First: film and tape [^.]*[.] The plan keeps no time for that");
+        .containsPattern(
+            "First: all masking film and tape [^.]*[.] The plan keeps no time for that");
   }
 
   /** Else nobody knows when to unlock, and the half hour before the first can is gone. */
@@ -106,7 +107,7 @@ class CrewOpeningTest {
         HALL.packet(Packet.CLIENT, PaperSize.LETTER).pages().stream()
             .map(CrewOpeningTest::words)
             .collect(Collectors.joining(" "));
-    assertThat(client).contains("somebody to open, after the first day at 7:00 AM");
+    assertThat(client).contains("somebody to open (from day 2 at 7:00 AM)");
   }
 
   /** The floor's dye waits three hours for each next coat; the panel has two hours and a break. */
@@ -117,6 +118,6 @@ class CrewOpeningTest {
             .map(CrewOpeningTest::words)
             .collect(Collectors.joining(" "));
     assertThat(crew()).contains("Each on a patch of its own, one coat, what dries longest first.");
-    assertThat(client).contains("It shows one coat of each color");
+    assertThat(client).contains("one coat of each color, which more coats");
   }
 }

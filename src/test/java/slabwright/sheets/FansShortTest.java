@@ -56,7 +56,7 @@ class FansShortTest {
   void the_fire_packet_says_when_detectors_are_off_for_dust_and_on_again_each_day() {
     assertThat(all(Packet.FIRE_AND_SAFETY))
         .contains(
-            "Dust: detectors off Mon, Dec 7, 9:00 AM to Thu, Dec 10, 8:15 AM, on again each day,"
+            "Dust: detectors off Mon, Dec 7, 9:00 AM to Thu, Dec 10, 8:30 AM, on again each day,"
                 + " with a fire watch.");
   }
 }
