@@ -118,6 +118,6 @@ class CrewOpeningTest {
             .map(CrewOpeningTest::words)
             .collect(Collectors.joining(" "));
     assertThat(crew()).contains("Each on a patch of its own, one coat, what dries longest first.");
-    assertThat(client).contains("one coat of each color, which more coats");
+    assertThat(client).contains("one coat of each color, is approved");
   }
 }

@@ -20,6 +20,9 @@ final class ColumnFlow {
   interface ColumnSource {
     Bounds next();
 
+    /** How high a whole column is; some begin lower on their page. */
+    double whole();
+
     void add(List<Ink> inks);
   }
 
@@ -31,24 +34,47 @@ final class ColumnFlow {
   }
 
   void set(List<? extends Block> blocks) {
-    List<Unit> units = new ArrayList<>();
+    List<Unit> whole = new ArrayList<>();
     for (Block block : blocks) {
       List<Slice> slices = block.slices(type, column.width());
       for (int i = 0; i < slices.size(); i++) {
-        units.add(new Unit(slices.get(i), block, i > 0));
+        whole.add(new Unit(slices.get(i), block, i > 0));
       }
     }
+    List<Unit> units = parted(whole);
     for (int i = 0; i < units.size(); i++) {
       boolean blank = units.get(i).slice().inks().isEmpty();
-      boolean full = !fresh && y + groupHeight(units, i) > column.maxY() + 1e-6;
+      double group = groupHeight(units, i);
+      boolean full = (!fresh || isShort()) && y + group > column.maxY() + 1e-6;
       if (full && !blank && startsGroup(units, i)) {
-        turn(units.get(i));
+        turn(units.get(i), group);
       }
       put(units.get(i).slice());
     }
   }
 
-  private record Unit(Slice slice, Block block, boolean within) {}
+  private record Unit(Slice slice, Block block, boolean within) {
+    /** The same with no need of what follows it. */
+    Unit loose() {
+      return new Unit(new Slice(slice.height(), false, slice.inks()), block, within);
+    }
+  }
+
+  /** What would stay together and is higher than a whole column is parted inside its blocks. */
+  private List<Unit> parted(List<Unit> units) {
+    List<Unit> all = new ArrayList<>();
+    while (all.size() < units.size()) {
+      int from = all.size();
+      boolean tall = groupHeight(units, from) > source.whole() + 1e-6;
+      boolean goesOn = true;
+      for (int i = from; i < units.size() && goesOn; i++) {
+        Unit u = units.get(i);
+        goesOn = u.slice().keep();
+        all.add(tall && u.within() ? u.loose() : u);
+      }
+    }
+    return all;
+  }
 
   /** Whether nothing but blanks of its group stands before it. */
   private static boolean startsGroup(List<Unit> units, int i) {
@@ -75,13 +101,20 @@ final class ColumnFlow {
     return height;
   }
 
-  private void turn(Unit unit) {
-    column = source.next();
+  private boolean isShort() {
+    return column.height() < source.whole() - 1e-6;
+  }
+
+  /** To the next column that holds the group, or a whole one. */
+  private void turn(Unit unit, double group) {
+    List<Slice> head = unit.within() ? unit.block().repeatedHead(type, column.width()) : List.of();
+    double need = group + head.stream().mapToDouble(Slice::height).sum();
+    do {
+      column = source.next();
+    } while (isShort() && need > column.height() + 1e-6);
     y = column.minY();
     fresh = true;
-    if (unit.within()) {
-      unit.block().repeatedHead(type, column.width()).forEach(this::put);
-    }
+    head.forEach(this::put);
   }
 
   private void put(Slice slice) {

@@ -61,6 +61,11 @@ public final class ColumnLayout implements ColumnFlow.ColumnSource {
               }
 
               @Override
+              public double whole() {
+                return column.height();
+              }
+
+              @Override
               public void add(List<Ink> more) {
                 inks.addAll(more);
               }
@@ -140,6 +145,11 @@ public final class ColumnLayout implements ColumnFlow.ColumnSource {
       pages.add(new ArrayList<>());
     }
     return beside ? sideWide(at) : page.column(at, perPage);
+  }
+
+  @Override
+  public double whole() {
+    return beside && given <= 1 ? page.side().height() : page.body().height();
   }
 
   /** A column as wide as the one beside the drawing. */

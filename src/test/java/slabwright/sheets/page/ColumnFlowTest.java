@@ -123,4 +123,34 @@ class ColumnFlowTest {
   private static List<Paragraph> lines(int count) {
     return IntStream.range(0, count).mapToObj(i -> new Paragraph("line " + i)).toList();
   }
+
+  /** Rows of a short table keep together; they ran over the foot where columns began low. */
+  @Property(tries = 100)
+  void a_short_table_under_a_long_one_stands_inside_the_page(
+      @ForAll @IntRange(min = 20, max = 45) int over,
+      @ForAll @IntRange(min = 1, max = 6) int rows,
+      @ForAll @IntRange(min = 1, max = 12) int lines) {
+    List<List<TableCell>> high = new ArrayList<>();
+    for (int i = 0; i < rows; i++) {
+      high.add(List.of(TableCell.of("short " + i + " and so on".repeat(5 * lines))));
+    }
+    List<Block> under =
+        List.of(
+            new Heading("Under"),
+            TableBlock.of(List.of(TableColumn.words("what")), high),
+            table(3));
+    List<List<Ink>> pages =
+        ColumnLayout.wideThenColumns(PAGE, List.of(table(over)), 2, under, 6, 60);
+    for (List<Ink> page : pages) {
+      for (TextBox box :
+          TextBox.of(Drawing.paper(PAGE.paper().width(), PAGE.paper().height(), page))) {
+        assertThat(box.bounds().maxY()).isLessThanOrEqualTo(PAGE.body().maxY() + 0.01);
+      }
+    }
+    List<String> all = pages.stream().flatMap(p -> words(p).stream()).toList();
+    for (int i = 0; i < rows; i++) {
+      String row = "short " + i + " ";
+      assertThat(all.stream().filter(w -> w.startsWith(row))).hasSize(1);
+    }
+  }
 }

@@ -42,7 +42,7 @@ public final class OfficePacket {
   private static final double LISTS_HIGHER = 2;
 
   /** Space between tables over the whole width and the columns under them, mm. */
-  private static final double UNDER = 6;
+  private static final double UNDER = 3;
 
   /** Columns lower than this are begun on the next page, mm. */
   private static final double LEAST_COLUMN = 60;
