@@ -6,10 +6,12 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.testfx.util.WaitForAsyncUtils;
 import slabwright.cli.SlabwrightCommand;
 import slabwright.desk.model.Stage;
 import slabwright.site.Site;
@@ -39,6 +41,7 @@ class RedrawTest {
       details.inlay();
       desk.settle();
       hands.press(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.S);
+      waitUntilSaved();
       Path sample = SAMPLES.resolve("tram-hall.site.json");
       Path drawn = data.resolve("saved").resolve("tram-hall-library.site.json");
       assertThat(SameThing.differences(site(sample), untaped(site(drawn)))).isEmpty();
@@ -48,6 +51,14 @@ class RedrawTest {
     } finally {
       desk.close();
     }
+  }
+
+  /** The window writes beside what the hand does. */
+  private void waitUntilSaved() throws TimeoutException {
+    WaitForAsyncUtils.waitFor(
+        30,
+        TimeUnit.SECONDS,
+        () -> DeskUnderTest.on(() -> desk.room().bench().desk().file().isPresent()));
   }
 
   private static Site site(Path plan) {
