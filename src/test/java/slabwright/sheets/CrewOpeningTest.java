@@ -83,7 +83,8 @@ class CrewOpeningTest {
   void the_first_batch_of_a_coat_that_begins_the_day_is_mixed_and_its_floor_cleared_before() {
     assertThat(crew())
         .contains("What the row of 7:30 tells first is done by then.")
-        .contains("Mix the first batch at the end of it: it is on the floor at 7:30.");
+        .contains(
+            "Mix the first batch at its end: on the floor at 7:30, even if its line says later.");
   }
 
   @Test
